@@ -23,7 +23,7 @@ building 'house', rect(15.ft, 24.ft, 36.ft, 28.ft), eaves: 11.ft, roof: 'flat'
 structure 'ramada', rect(52.ft, 40.ft, 7.ft, 12.ft), height: 9.ft
 paving 'patio', rect(26.ft, 52.ft, 18.ft, 6.ft), surface: 'permeable pavers'
 paving 'drive', rect(0.ft, 0.ft, 12.ft, 44.ft), surface: 'concrete'
-hedge 'oleander', line([point(63.ft, 57.ft), point(63.ft, 102.ft)]), height: 6.ft, width: 2.ft
+hedge 'jojoba', line([point(63.ft, 57.ft), point(63.ft, 102.ft)]), height: 6.ft, width: 2.ft
 tree('mesquite', point(56.ft, 12.ft), crown: 20.ft, height: 22.ft, trunk: 14.inch, standing: true, leaf: 'deciduous') { species 'velvet mesquite' }
 tap 'patio tap', point(24.ft, 52.7.ft), source: 'mains'
 supply flow: 5.gpm

@@ -14,33 +14,56 @@ import yardloom.kernel.unit.Length;
  * Plants of one kind in one bed, or one tree.
  *
  * @param in the bed or tree it belongs to
- * @param plant the catalogue name
- * @param at where each plant stands
- * @param area the ground it takes
- * @param spread mature spread of one plant
- * @param kc crop coefficients (FAO-56), January to December; 0 when nothing grows
- * @param drills length of rows when it is sown in drills; empty when planted one by one
- * @param roots how deep it draws water, where known
- * @param stands whether they stand already and are kept: watered, not bought or planted
- * @param phase when they are planted: woody plants before the cardboard, all else through it
- * @param ground of whom they take once that is over; empty for what has ground of its own. Their
- *     crop coefficients are 0 as long as others stand there
  */
 public record Stand(
-    ElementId in,
-    SourceRef place,
-    String plant,
-    String botanical,
-    List<Point> at,
-    Area area,
-    Length spread,
-    List<Double> kc,
-    Source kcSource,
-    Optional<Length> drills,
-    Optional<Roots> roots,
-    boolean stands,
-    WorkPhase phase,
-    Optional<Ground> ground) {
+    ElementId in, SourceRef place, Kind kind, Placed placed, Thirst thirst, Planted planted) {
+  /**
+   * Of what kind they are.
+   *
+   * @param plant the catalogue name
+   * @param spread mature spread of one plant
+   */
+  public record Kind(String plant, String botanical, Length spread) {}
+
+  /**
+   * Where they stand.
+   *
+   * @param at each plant
+   * @param area the ground they take
+   * @param drills length of rows when sown in drills; empty when planted one by one
+   */
+  public record Placed(List<Point> at, Area area, Optional<Length> drills) {
+    public Placed {
+      at = List.copyOf(at);
+    }
+  }
+
+  /**
+   * What they draw.
+   *
+   * @param kc crop coefficients (FAO-56), January to December; 0 when nothing grows
+   * @param roots how deep they draw water, where known
+   */
+  public record Thirst(List<Double> kc, Source kcSource, Optional<Roots> roots) {
+    public Thirst {
+      kc = List.copyOf(kc);
+    }
+  }
+
+  /**
+   * When they come there.
+   *
+   * @param stands whether they stand already and are kept: watered, not bought or planted
+   * @param phase when they are planted: woody plants before the cardboard, all else through it
+   * @param ground of whom they take once that is over; empty for what has ground of its own. Their
+   *     crop coefficients are 0 as long as others stand there
+   */
+  public record Planted(boolean stands, WorkPhase phase, Optional<Ground> ground) {
+    /** Set through the cardboard, on ground of their own. */
+    public static final Planted THROUGH_CARDBOARD =
+        new Planted(false, WorkPhase.PLANT, Optional.empty());
+  }
+
   /** What stands first on a ground in a year. */
   public record Ground(SourceRef place, String plant) {}
 
@@ -53,44 +76,13 @@ public record Stand(
    */
   public record Roots(Length depth, double easyShare, Source source, boolean isNewEachYear) {}
 
-  /** Plants that are set through the cardboard, on ground of their own. */
-  public Stand(
-      ElementId in,
-      SourceRef place,
-      String plant,
-      String botanical,
-      List<Point> at,
-      Area area,
-      Length spread,
-      List<Double> kc,
-      Source kcSource,
-      Optional<Length> drills,
-      Optional<Roots> roots,
-      boolean stands) {
-    this(
-        in,
-        place,
-        plant,
-        botanical,
-        at,
-        area,
-        spread,
-        kc,
-        kcSource,
-        drills,
-        roots,
-        stands,
-        WorkPhase.PLANT,
-        Optional.empty());
-  }
-
-  public Stand {
-    at = List.copyOf(at);
-    kc = List.copyOf(kc);
+  /** The catalogue name. */
+  public String plant() {
+    return kind.plant();
   }
 
   /** Whether others stand on its ground before it in the year. */
   public boolean follows() {
-    return ground.isPresent();
+    return planted.ground().isPresent();
   }
 }

@@ -155,7 +155,7 @@ public final class YardFacts {
   public static final FactKey<SoilTop> SOIL_TOPS =
       FactKey.many("sun.soil-tops", SoilTop.class).called("soil of raised beds");
 
-  /** Dripline by bed; given by water, read by materials, which lays it between the layers. */
+  /** Dripline by bed; given by water, read by materials (a layer of the stack) and planting. */
   public static final FactKey<Dripline> DRIPLINES =
       FactKey.many("water.driplines", Dripline.class).called("dripline in the beds");
 

@@ -245,13 +245,15 @@ public final class PlanKit {
 
   /** As if all came in pots or as seed. */
   private static Job job(Stand s) {
-    return s.drills().isPresent()
+    return s.placed().drills().isPresent()
         ? new Job(
-            WorkTask.SOW, WorkPhase.PLANT, Derived.given(s.drills().get(), s.plant(), s.place()))
+            WorkTask.SOW,
+            WorkPhase.PLANT,
+            Derived.given(s.placed().drills().get(), s.plant(), s.place()))
         : new Job(
             WorkTask.PLANT_POT,
             WorkPhase.PLANT,
-            Derived.given(s.at().size(), s.plant(), s.place()));
+            Derived.given(s.placed().at().size(), s.plant(), s.place()));
   }
 
   /** The bill's line of one item, if there is one. */

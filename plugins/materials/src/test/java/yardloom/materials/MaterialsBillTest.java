@@ -259,18 +259,16 @@ class MaterialsBillTest {
     return new Stand(
         new ElementId(ElementKind.BED, bed),
         SourceRef.NONE,
-        "plant",
-        "Planta",
-        java.util.Collections.nCopies(plants, Point.metres(0, 0)),
-        Area.ZERO,
-        Length.feet(1),
-        java.util.Collections.nCopies(12, 1.0),
-        Source.plan("test"),
-        java.util.Optional.empty(),
-        java.util.Optional.empty(),
-        stands,
-        phase,
-        java.util.Optional.empty());
+        new Stand.Kind("plant", "Planta", Length.feet(1)),
+        new Stand.Placed(
+            java.util.Collections.nCopies(plants, Point.metres(0, 0)),
+            Area.ZERO,
+            java.util.Optional.empty()),
+        new Stand.Thirst(
+            java.util.Collections.nCopies(12, 1.0),
+            Source.plan("test"),
+            java.util.Optional.empty()),
+        new Stand.Planted(stands, phase, java.util.Optional.empty()));
   }
 
   /**

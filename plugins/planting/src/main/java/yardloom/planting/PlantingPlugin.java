@@ -212,7 +212,7 @@ public final class PlantingPlugin implements YardPlugin {
   public List<Caution> cautions(Plan plan, Facts facts) {
     List<String> harmful =
         facts.get(PlantPlaces.KEY).kinds().values().stream()
-            .filter(Plant::harmful)
+            .filter(p -> p.caution().harmful())
             .map(Plant::name)
             .toList();
     if (harmful.isEmpty()) {

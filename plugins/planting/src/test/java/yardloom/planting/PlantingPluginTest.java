@@ -107,8 +107,8 @@ class PlantingPluginTest extends PluginContract {
         bed("a", 0, 4, 8), "garden strawberry", Length.feet(1), null, null, null, null, null);
     Outcome outcome = outcome();
     Stand stand = outcome.results().all(YardFacts.STANDS).get(0);
-    assertEquals(32, stand.at().size());
-    assertEquals(32, stand.area().squareFeet(), 1e-6);
+    assertEquals(32, stand.placed().at().size());
+    assertEquals(32, stand.placed().area().squareFeet(), 1e-6);
     BillLine line = outcome.results().all(YardFacts.BILL).get(0);
     assertEquals(32, line.exact().value());
     assertEquals(32, table(outcome, "planting").rows().get(0).get(3).value().orElseThrow());
@@ -128,8 +128,8 @@ class PlantingPluginTest extends PluginContract {
     PlantingWords.plant(bed, "thyme", Length.feet(1), null, null, null, null, null);
     List<Stand> stands = outcome().results().all(YardFacts.STANDS);
     assertEquals(List.of("chives", "thyme"), stands.stream().map(Stand::plant).toList());
-    assertEquals(32, stands.get(0).at().size());
-    assertEquals(32, stands.get(1).at().size());
+    assertEquals(32, stands.get(0).placed().at().size());
+    assertEquals(32, stands.get(1).placed().at().size());
   }
 
   @Test
@@ -286,9 +286,9 @@ class PlantingPluginTest extends PluginContract {
     PlantingWords.species(tree("bare", 0), "apple (semi-dwarf)", null, null);
     PlantingWords.species(tree("grass", 60), "apple (semi-dwarf)", "grass", null);
     List<Stand> stands = outcome().results().all(YardFacts.STANDS);
-    assertEquals(0.95, Collections.max(stands.get(0).kc()), 1e-9);
-    assertEquals(1.20, Collections.max(stands.get(1).kc()), 1e-9);
-    assertTrue(stands.get(1).kcSource().cite().contains("with grass below"));
+    assertEquals(0.95, Collections.max(stands.get(0).thirst().kc()), 1e-9);
+    assertEquals(1.20, Collections.max(stands.get(1).thirst().kc()), 1e-9);
+    assertTrue(stands.get(1).thirst().kcSource().cite().contains("with grass below"));
     Table table = table(outcome(), "plant-water");
     assertEquals(0.95, table.rows().get(0).get(3).value().get());
     assertEquals("apple (semi-dwarf) in grass", table.rows().get(1).get(0).value().get());
@@ -310,10 +310,11 @@ class PlantingPluginTest extends PluginContract {
     PlantingWords.plant(bed("a", 0, 4, 8), "tomato", null, null, null, null, null, null);
     PlantingWords.plant(bed("b", 10, 8, 30), "red currant", null, null, null, null, null, null);
     List<Stand> stands = outcome().results().all(YardFacts.STANDS);
-    assertTrue(stands.get(0).kcSource().cite().contains("30, 40, 45 and 30 days of Table 11"));
-    assertTrue(stands.get(1).kcSource().cite().contains("by recalled shares"));
-    assertEquals(0.7, stands.get(0).roots().orElseThrow().depth().metres(), 1e-12);
-    assertEquals(0.40, stands.get(0).roots().orElseThrow().easyShare());
+    assertTrue(
+        stands.get(0).thirst().kcSource().cite().contains("30, 40, 45 and 30 days of Table 11"));
+    assertTrue(stands.get(1).thirst().kcSource().cite().contains("by recalled shares"));
+    assertEquals(0.7, stands.get(0).thirst().roots().orElseThrow().depth().metres(), 1e-12);
+    assertEquals(0.40, stands.get(0).thirst().roots().orElseThrow().easyShare());
   }
 
   /** A bed of 48 × 96 in at 3 in holds 16 rows of 32 plants, 96 in each: 128 ft to sow. */
@@ -327,8 +328,8 @@ class PlantingPluginTest extends PluginContract {
     assertEquals("carrot, seed", table(outcome, "plant-list").rows().get(0).get(0).value().get());
     assertEquals(128, ((Length) line.order().value()).feet(), 1e-6);
     Stand stand = outcome.results().all(YardFacts.STANDS).get(0);
-    assertEquals(512, stand.at().size());
-    assertEquals(128, stand.drills().orElseThrow().feet(), 1e-6);
+    assertEquals(512, stand.placed().at().size());
+    assertEquals(128, stand.placed().drills().orElseThrow().feet(), 1e-6);
     List<Mark> marks =
         outcome.layers().values().stream().flatMap(layer -> layer.marks().stream()).toList();
     assertEquals(16, marks.stream().filter(m -> m instanceof Mark.Stroke).count());
@@ -353,12 +354,13 @@ class PlantingPluginTest extends PluginContract {
         .all()
         .forEach(
             p -> {
-              assertTrue(p.height().high().feet() <= 75, p.name());
-              boolean dry = p.crop().name().equals("shrubs of dry climates");
-              assertTrue(dry || p.crop().kc().middle() >= 0.65, p.name());
-              assertTrue(p.crop().kc().middle() <= 1.2, p.name());
-              assertTrue(p.crop().kc().initial() <= p.crop().kc().middle() + 0.05, p.name());
-              assertTrue(!p.caution().contains("["), p.name());
+              assertTrue(p.size().height().high().feet() <= 75, p.name());
+              boolean dry = p.draw().crop().name().equals("shrubs of dry climates");
+              assertTrue(dry || p.draw().crop().kc().middle() >= 0.65, p.name());
+              assertTrue(p.draw().crop().kc().middle() <= 1.2, p.name());
+              assertTrue(
+                  p.draw().crop().kc().initial() <= p.draw().crop().kc().middle() + 0.05, p.name());
+              assertTrue(!p.caution().text().contains("["), p.name());
             });
   }
 }

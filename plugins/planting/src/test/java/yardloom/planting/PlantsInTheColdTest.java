@@ -253,8 +253,8 @@ class PlantsInTheColdTest {
   @Test
   void everyAnnual_hasStagesThatItsWaterAndItsSowingFollow() {
     for (Plant plant : PlantCatalogue.shipped().all()) {
-      if (plant.season().isAnnual()) {
-        assertTrue(plant.crop().stages().isPresent(), plant.name());
+      if (plant.growth().season().isAnnual()) {
+        assertTrue(plant.draw().crop().stages().isPresent(), plant.name());
       }
     }
   }
@@ -270,16 +270,16 @@ class PlantsInTheColdTest {
     bed("tomato");
     FrostDates frost = frost(MonthDay.of(4, 25), MonthDay.of(10, 14));
     Stand stand = with(YardFacts.FROST, frost).results().all(YardFacts.STANDS).get(0);
-    assertEquals(0, stand.kc().get(3));
-    assertEquals(0.6 * 23 / 31, stand.kc().get(4), 1e-9);
+    assertEquals(0, stand.thirst().kc().get(3));
+    assertEquals(0.6 * 23 / 31, stand.thirst().kc().get(4), 1e-9);
     double july = 0;
     for (int day = 53; day < 84; day++) {
       july += Math.min(1.15, 0.6 + 0.55 * (day + 0.5 - 30) / 40);
     }
-    assertEquals(july / 31, stand.kc().get(6), 1e-9);
-    assertTrue(stand.kc().get(8) > 0.8 && stand.kc().get(8) < 1.15);
-    assertEquals(0, stand.kc().get(9));
-    String cited = stand.kcSource().cite();
+    assertEquals(july / 31, stand.thirst().kc().get(6), 1e-9);
+    assertTrue(stand.thirst().kc().get(8) > 0.8 && stand.thirst().kc().get(8) < 1.15);
+    assertEquals(0, stand.thirst().kc().get(9));
+    String cited = stand.thirst().kcSource().cite();
     assertTrue(cited.contains("planted on 9 May, 145 days"), cited);
   }
 

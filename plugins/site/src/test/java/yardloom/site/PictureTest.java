@@ -2,6 +2,7 @@ package yardloom.site;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 import static yardloom.site.PaintedYard.box;
 import static yardloom.site.PaintedYard.m;
 import static yardloom.site.PaintedYard.p;
@@ -14,6 +15,7 @@ import yardloom.facts.FlatCrown;
 import yardloom.facts.work.SheetPage;
 import yardloom.kernel.draw.Mark;
 import yardloom.kernel.geom.Line;
+import yardloom.kernel.geom.Shape;
 import yardloom.kernel.unit.Angle;
 import yardloom.site.bed.BedWords;
 import yardloom.site.built.BarrierWords;
@@ -104,7 +106,9 @@ class PictureTest {
             "'Kale' 2.5 mm INSIDE at 2.00,17.50 on 10.0 m²",
             "picture-fence from 0.00,30.00 to 20.00,30.00",
             "picture-swale 12.00 m² at 5.00,23.00",
+            "'Ditch' 2.5 mm INSIDE at 5.00,23.00 on 12.0 m²",
             "picture-built 6.00 m² at 16.50,26.00",
+            "'Shed' 2.5 mm INSIDE at 16.50,26.00 on 6.0 m²",
             "picture-roof-light 48.00 m² at 8.00,8.00",
             "'House' 2.5 mm INSIDE at 8.00,8.00 on 48.0 m²"),
         yard.drawn(WORKS));
@@ -123,8 +127,9 @@ class PictureTest {
             .filter(x -> x instanceof Mark.Label)
             .map(x -> (Mark.Label) x)
             .toList();
-    assertEquals(List.of(false, false, true), names.stream().map(Mark.Label::bold).toList());
-    assertEquals(List.of(4, 4, 1), names.stream().map(Mark.Label::rank).toList());
+    assertEquals(
+        List.of(false, false, false, false, true), names.stream().map(Mark.Label::bold).toList());
+    assertEquals(List.of(4, 4, 5, 5, 1), names.stream().map(Mark.Label::rank).toList());
   }
 
   @Test
@@ -138,7 +143,7 @@ class PictureTest {
             "Swale | picture-swale",
             "Neighbour's building | picture-neighbour"),
         yard.legend(WORKS));
-    assertEquals("picture-neighbour 16.00 m² at -4.00,7.00", yard.drawn(WORKS).get(3));
+    assertEquals("picture-neighbour 16.00 m² at -4.00,7.00", yard.drawn(WORKS).get(4));
     PaintedYard other = new PaintedYard().lot(20, 30);
     BedWords.bed(other.in, "Kale", box(1, 15, 2, 5), "annual", null);
     BuiltWords.structure(other.in, "Shed", box(15, 25, 3, 2), m(2), null, null);
@@ -184,7 +189,11 @@ class PictureTest {
     region(marks.get(1), "picture-crown", share * Math.PI * 4, 15, 20, 140);
     region(marks.get(2), "picture-crown-light", share * Math.PI * 1.24 * 1.24, 14.68, 20.32, 140);
     region(marks.get(3), "picture-stem", share * Math.PI * 0.04, 15, 20, 60);
-    assertEquals(4, marks.size());
+    assertEquals(5, marks.size());
+    Mark.Label name = (Mark.Label) marks.get(4);
+    assertEquals("Pear", name.text());
+    assertEquals(5, name.rank(), "beds have their leaders first");
+    assertEquals(20 - 0.45 * 2, name.at().y().metres(), 1e-9, "below the stem");
     Mark.Region crown = (Mark.Region) marks.get(1);
     assertEquals(
         15 + 2 * 0.88,
@@ -239,7 +248,8 @@ class PictureTest {
     List<Mark> marks = yard.paint(CROWNS);
     region(marks.get(0), "picture-crown", 3 * 0.5, 8, 22, 4);
     region(marks.get(1), "picture-crown-light", 2.7 * 0.2, 8, 22, 4);
-    assertEquals(3, marks.size());
+    assertEquals(4, marks.size());
+    assertEquals(22, ((Mark.Label) marks.get(3)).at().y().metres(), 1e-9);
     assertEquals(
         List.of(23.5, 20.5),
         ((Mark.Region) marks.get(0))
@@ -249,6 +259,24 @@ class PictureTest {
                 .sorted(Comparator.reverseOrder())
                 .toList());
     assertEquals(List.of("Tree trained flat | picture-crown"), yard.legend(CROWNS));
+  }
+
+  /**
+   * A bed of 9 × 2 m under the crown of a pear, 4 m wide, whose stem stands 5 m from its left end:
+   * 3 m are seen left of it and 2 m right of it. Its name belongs to that ground, not to the crown.
+   */
+  @Test
+  void bedUnderACrown_isNamedWhereItIsSeen() {
+    BedWords.bed(yard.in, "Thyme", box(2, 15, 9, 2), "perennial", null);
+    TreeWords.tree(yard.in, "Pear", p(7, 16), m(4), m(5), m(1.5), m(0.4), "deciduous", null, null);
+    Mark.Label name = (Mark.Label) yard.paint(WORKS).get(1);
+    assertEquals("Thyme", name.text());
+    Shape ground = name.ground().orElseThrow();
+    assertFalse(ground.covers(box(6.9, 15.9, 0.2, 0.2)), "the stem");
+    // The crown begins at x = 5 in the bed's middle and ends at x = 9.
+    assertTrue(ground.covers(box(2.1, 15.1, 2.8, 1.8)));
+    assertTrue(ground.covers(box(9.1, 15.1, 1.8, 1.8)));
+    assertTrue(name.at().x().metres() < 5, "in the larger piece");
   }
 
   @Test
@@ -276,6 +304,7 @@ class PictureTest {
 
   private Set<String> abouts(String layer) {
     return yard.paint(layer).stream()
+        .filter(m -> m instanceof Mark.Region)
         .map(m -> ((Mark.Region) m).about().replaceAll("^tree |\"", ""))
         .collect(java.util.stream.Collectors.toSet());
   }

@@ -246,16 +246,10 @@ class SoilPlanTest {
     return new Stand(
         new ElementId(ElementKind.BED, "kitchen"),
         SourceRef.NONE,
-        plant,
-        "",
-        List.of(),
-        Area.squareFeet(squareFeet),
-        Length.feet(1),
-        List.of(),
-        Source.plan("test"),
-        Optional.empty(),
-        Optional.empty(),
-        false);
+        new Stand.Kind(plant, "", Length.feet(1)),
+        new Stand.Placed(List.of(), Area.squareFeet(squareFeet), Optional.empty()),
+        new Stand.Thirst(List.of(), Source.plan("test"), Optional.empty()),
+        Stand.Planted.THROUGH_CARDBOARD);
   }
 
   @Test

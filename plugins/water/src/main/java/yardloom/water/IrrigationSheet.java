@@ -20,6 +20,7 @@ import yardloom.water.balance.MonthTable;
 import yardloom.water.catchtest.CatchTable;
 import yardloom.water.drip.DripRun;
 import yardloom.water.drip.EmitterTable;
+import yardloom.water.drip.RowTable;
 import yardloom.water.head.HeadAssembly;
 import yardloom.water.head.HeadPart;
 import yardloom.water.head.Supply;
@@ -57,6 +58,7 @@ public final class IrrigationSheet implements SheetMaker {
           new FittingTable(),
           new SleeveTable(),
           new IrrigationTable(),
+          new RowTable(),
           new EmitterTable(),
           new CatchTable(),
           new HydraulicsTable(),

@@ -29,6 +29,8 @@ import yardloom.water.drip.DripWords;
 import yardloom.water.drip.EmitterTable;
 import yardloom.water.drip.EmitterWords;
 import yardloom.water.drip.RouteCalculator;
+import yardloom.water.drip.RowCheck;
+import yardloom.water.drip.RowTable;
 import yardloom.water.head.HeadWords;
 import yardloom.water.head.PartWords;
 import yardloom.water.head.Supply;
@@ -88,6 +90,7 @@ import yardloom.water.timetable.TankLevelTable;
 import yardloom.water.timetable.TimerPageTable;
 import yardloom.water.timetable.TimetableCalculator;
 import yardloom.water.timetable.TimetableTable;
+import yardloom.water.zone.ValveMixCheck;
 import yardloom.water.zone.ZoneCalculator;
 import yardloom.water.zone.ZonePainter;
 import yardloom.water.zone.ZoneStageTable;
@@ -147,6 +150,8 @@ public final class WaterPlugin implements YardPlugin {
     return List.of(
         new WaterChecks(),
         new IrrigationChecks(),
+        new RowCheck(),
+        new ValveMixCheck(),
         new BalanceCheck(),
         new LawnCheck(),
         new OverflowCheck(),
@@ -172,6 +177,7 @@ public final class WaterPlugin implements YardPlugin {
     return List.of(
         new MonthTable(),
         new IrrigationTable(),
+        new RowTable(),
         new TimetableTable(),
         new TimerPageTable(),
         new RainOffTable(),

@@ -63,7 +63,10 @@ class LayerOrderLawTest {
     for (int i = 0; i < beds.size(); i += dripEvery) {
       driplines.add(
           new Dripline(
-              beds.get(i).id(), Derived.given(Length.feet(10 + i), "test", SourceRef.NONE)));
+              beds.get(i).id(),
+              Derived.given(Length.feet(10 + i), "test", SourceRef.NONE),
+              List.of(),
+              Length.inches(12)));
     }
     return PlanKit.run(plan, List.of(), Optional.empty(), driplines);
   }

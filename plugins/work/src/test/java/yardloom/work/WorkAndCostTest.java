@@ -88,16 +88,14 @@ class WorkAndCostTest {
         new Stand(
             plan.all(Element.Bed.class).get(0).id(),
             SourceRef.NONE,
-            "carrot",
-            "",
-            java.util.Collections.nCopies(1200, Point.metres(0, 0)),
-            Area.squareFeet(40),
-            Length.inches(3),
-            java.util.Collections.nCopies(12, 0.8),
-            Source.plan("test"),
-            Optional.of(Length.feet(200)),
-            Optional.empty(),
-            false);
+            new Stand.Kind("carrot", "", Length.inches(3)),
+            new Stand.Placed(
+                java.util.Collections.nCopies(1200, Point.metres(0, 0)),
+                Area.squareFeet(40),
+                Optional.of(Length.feet(200))),
+            new Stand.Thirst(
+                java.util.Collections.nCopies(12, 0.8), Source.plan("test"), Optional.empty()),
+            Stand.Planted.THROUGH_CARDBOARD);
     List<TaskLoad> tasks = PlanKit.run(plan, carrots).all(TaskLoad.FACT);
     TaskLoad sow = tasks.stream().filter(t -> t.task() == WorkTask.SOW).findFirst().orElseThrow();
     assertEquals(3, sow.likely().value().hours(), 1e-9);

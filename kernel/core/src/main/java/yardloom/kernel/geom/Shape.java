@@ -211,7 +211,9 @@ public final class Shape {
   /** The radius of the largest circle that fits inside, to 1 mm. */
   public Length inside() {
     requireArea();
-    return Length.metres(MaximumInscribedCircle.getRadiusLine(geometry, 0.001).getLength());
+    return polygons().size() == 1
+        ? InnerCircle.radius(polygons().get(0))
+        : Length.metres(InnerCircle.searched(geometry));
   }
 
   public Point centroid() {

@@ -60,12 +60,25 @@ public sealed interface Element
     return attributes().get(PartTurn.PART).orElse("");
   }
 
+  /** The same thing with {@code common} in the place of its own. */
+  Element with(Common common);
+
+  /** The same thing, made in that turn. */
+  default Element in(PartTurn turn) {
+    return turn == PartTurn.NOW ? this : with(common().with(PartTurn.KEY, turn));
+  }
+
   /** Identity, script place and what plugins attached. */
   record Common(ElementId id, SourceRef place, Attributes attributes) {
     public Common {
       Objects.requireNonNull(id);
       Objects.requireNonNull(place);
       Objects.requireNonNull(attributes);
+    }
+
+    /** The same with {@code value} alone under {@code key}. */
+    <T> Common with(AttributeKey<T> key, T value) {
+      return new Common(id, place, attributes.with(key, value, place));
     }
   }
 
@@ -113,10 +126,20 @@ public sealed interface Element
       Length overhang,
       RoofForm roof,
       boolean neighbour)
-      implements Element {}
+      implements Element {
+    @Override
+    public Building with(Common common) {
+      return new Building(common, shape, eavesHeight, ridgeHeight, overhang, roof, neighbour);
+    }
+  }
 
   /** A shed, pergola, deck or other built thing. */
-  record Structure(Common common, Shape shape, Length height) implements Element {}
+  record Structure(Common common, Shape shape, Length height) implements Element {
+    @Override
+    public Structure with(Common common) {
+      return new Structure(common, shape, height);
+    }
+  }
 
   /**
    * A fence, wall or hedge.
@@ -125,10 +148,20 @@ public sealed interface Element
    * @param openness share of light that passes, 0 (solid) to 1
    */
   record Fence(Common common, Line line, Shape shape, Length height, double openness)
-      implements Element {}
+      implements Element {
+    @Override
+    public Fence with(Common common) {
+      return new Fence(common, line, shape, height, openness);
+    }
+  }
 
   /** A drive, terrace or other hard surface. */
-  record Paving(Common common, Shape shape, String surface) implements Element {}
+  record Paving(Common common, Shape shape, String surface) implements Element {
+    @Override
+    public Paving with(Common common) {
+      return new Paving(common, shape, surface);
+    }
+  }
 
   /**
    * A tree, standing or to be planted.
@@ -146,24 +179,48 @@ public sealed interface Element
       Length crownBase,
       Length trunk,
       Leaf leaf)
-      implements Element {}
+      implements Element {
+    @Override
+    public Tree with(Common common) {
+      return new Tree(common, at, shape, crown, height, crownBase, trunk, leaf);
+    }
+  }
 
   /** A path along a line. */
-  record Path(Common common, Line line, Shape shape, Length width, PathUse use)
-      implements Element {}
+  record Path(Common common, Line line, Shape shape, Length width, PathUse use) implements Element {
+    @Override
+    public Path with(Common common) {
+      return new Path(common, line, shape, width, use);
+    }
+  }
 
   /** Ground to be planted. */
-  record Bed(Common common, Shape shape, BedUse use) implements Element {}
+  record Bed(Common common, Shape shape, BedUse use) implements Element {
+    @Override
+    public Bed with(Common common) {
+      return new Bed(common, shape, use);
+    }
+  }
 
   /**
    * Ground that is mulched whole, such as a lawn turned over.
    *
    * @param shape all of it; beds, paths and what is built may lie in it
    */
-  record MulchedGround(Common common, Shape shape) implements Element {}
+  record MulchedGround(Common common, Shape shape) implements Element {
+    @Override
+    public MulchedGround with(Common common) {
+      return new MulchedGround(common, shape);
+    }
+  }
 
   /** A tap, tank or other place where water can be taken. */
   record WaterPoint(Common common, Point at, String source) implements Element {
+    @Override
+    public WaterPoint with(Common common) {
+      return new WaterPoint(common, at, source);
+    }
+
     @Override
     public Shape shape() {
       return Shape.EMPTY;
@@ -176,7 +233,12 @@ public sealed interface Element
    * @param shape the catchment in plan (footprint, not along the slope)
    * @param surface what it is covered with
    */
-  record Roof(Common common, Shape shape, String surface) implements Element {}
+  record Roof(Common common, Shape shape, String surface) implements Element {
+    @Override
+    public Roof with(Common common) {
+      return new Roof(common, shape, surface);
+    }
+  }
 
   /**
    * A buried or overhead line.
@@ -184,8 +246,18 @@ public sealed interface Element
    * @param clearance how far digging must keep away from it
    */
   record Utility(Common common, Line line, Shape shape, String carries, Length clearance)
-      implements Element {}
+      implements Element {
+    @Override
+    public Utility with(Common common) {
+      return new Utility(common, line, shape, carries, clearance);
+    }
+  }
 
   /** Ground that must not be built or planted on. */
-  record KeepOut(Common common, Shape shape, String reason) implements Element {}
+  record KeepOut(Common common, Shape shape, String reason) implements Element {
+    @Override
+    public KeepOut with(Common common) {
+      return new KeepOut(common, shape, reason);
+    }
+  }
 }

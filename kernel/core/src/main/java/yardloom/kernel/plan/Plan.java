@@ -73,7 +73,7 @@ public record Plan(
         info,
         site,
         lot,
-        elements.stream().map(e -> TurnedElements.of(e, turns.of(e.part()))).toList(),
+        elements.stream().map(e -> e.in(turns.of(e.part()))).toList(),
         attributes.with(PartTurn.TURNS, turns, SourceRef.NONE),
         parameters);
   }

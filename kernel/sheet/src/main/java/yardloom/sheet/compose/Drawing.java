@@ -25,9 +25,15 @@ import yardloom.sheet.paper.Xy;
  * Turns marks into ink: layers from the ground up, then dimensions, then labels in free places.
  *
  * <p>Labels that must be read but find no place are named in {@link #homeless}; the composer lists
- * them beside the drawing. Regions that run on beyond the drawing end in a {@link BreakLine}.
+ * them beside the drawing. Regions that run on beyond the drawing end in a {@link BreakLine}; thin
+ * rows of pipe are broken under names ({@link LineBreaks}).
  */
 public final class Drawing {
+  /** A symbol of this radius has room for a name. */
+  private static final double WIDE_MM = 6;
+
+  private static final int EDGE_SIDES = 24;
+
   private final View view;
   private final Box area;
   private final Type type;
@@ -47,21 +53,30 @@ public final class Drawing {
     this.space = new LabelSpace(area.inset(1));
     List<Ink> ground = new ArrayList<>();
     layers.forEach((layer, marks) -> ground.add(layer(layer, marks)));
-    inks.add(new Ink.Group("drawing", "", Optional.of(area), ground));
-    addGroup("break-lines", "", breaks);
     DrawingLabels labels = new DrawingLabels(space, view, area, type);
     List<Ink> dimensions = new ArrayList<>();
+    List<DimensionInk> measures = new ArrayList<>();
     for (List<Mark> marks : layers.values()) {
       for (Mark mark : marks) {
         if (mark instanceof Mark.Dimension dimension) {
-          dimension(dimension, dimensions).ifPresent(labels::add);
+          measures.add(measure(dimension, dimensions));
         } else if (mark instanceof Mark.Label label && !label.text().isBlank()) {
           labels.add(label);
         }
       }
     }
-    addGroup("dimensions", "Dimensions", dimensions);
+    measures.forEach(m -> figure(m, dimensions).ifPresent(labels::add));
     labels.place();
+    List<Quad> names = labels.texts().stream().map(t -> t.room(type.metrics())).toList();
+    List<Layer> order = List.copyOf(layers.keySet());
+    for (int i = 0; i < ground.size(); i++) {
+      if (order.get(i).band() == Layer.Band.WATER) {
+        ground.set(i, LineBreaks.under(names, ground.get(i)));
+      }
+    }
+    inks.add(new Ink.Group("drawing", "", Optional.of(area), ground));
+    addGroup("break-lines", "", breaks);
+    addGroup("dimensions", "Dimensions", dimensions);
     homeless = labels.homeless();
     figures = labels.figures();
     addGroup("leaders", "", labels.leaders());
@@ -81,9 +96,9 @@ public final class Drawing {
     return figures;
   }
 
-  private void addGroup(String name, String title, List<Ink> members) {
+  private void addGroup(String name, String title, List<? extends Ink> members) {
     if (!members.isEmpty()) {
-      inks.add(Ink.Group.of(name, title, members));
+      inks.add(Ink.Group.of(name, title, List.copyOf(members)));
     }
   }
 
@@ -143,10 +158,24 @@ public final class Drawing {
     Mark.Symbol symbol = (Mark.Symbol) mark;
     Xy at = view.toPaper(symbol.at());
     double radius = symbol.size().metres() * view.mmPerM() / 2;
+    if (symbol.form().isTrueSize() && radius > WIDE_MM) {
+      avoidEdge(at, radius);
+    }
     double reach = symbol.form().isTrueSize() ? Math.min(radius, 3) : 1.5;
     space.avoidSymbol(at.plus(-reach, -reach), at.plus(reach, reach));
     space.avoidSymbol(at.plus(-reach, reach), at.plus(reach, -reach));
     return Symbols.draw(symbol.form(), at, radius, symbol.turn().degrees(), symbol.style());
+  }
+
+  /** Names stand within a wide crown or outside it, not over its edge. */
+  private void avoidEdge(Xy at, double radius) {
+    Xy last = at.plus(radius, 0);
+    for (int i = 1; i <= EDGE_SIDES; i++) {
+      double angle = 2 * Math.PI * i / EDGE_SIDES;
+      Xy next = at.plus(radius * StrictMath.cos(angle), radius * StrictMath.sin(angle));
+      space.avoidOutline(last, next);
+      last = next;
+    }
   }
 
   private List<Ink> region(Mark.Region region) {
@@ -176,11 +205,17 @@ public final class Drawing {
     return view.toPaper(line);
   }
 
-  /** Draws the dimension; its measure is returned if it has to be led to from elsewhere. */
-  private Optional<Mark.Label> dimension(Mark.Dimension dimension, List<Ink> out) {
+  /** Draws the lines of a dimension, over which no text may stand. */
+  private DimensionInk measure(Mark.Dimension dimension, List<Ink> out) {
     DimensionInk ink = new DimensionInk(dimension, view);
     out.addAll(ink.lines());
     space.avoidOutline(ink.lineFrom(), ink.lineTo());
+    ink.tracks().forEach(t -> space.bar(t.points().get(0), t.points().get(1)));
+    return ink;
+  }
+
+  /** Writes the figure of a dimension; it is returned if it has to be led to from elsewhere. */
+  private Optional<Mark.Label> figure(DimensionInk ink, List<Ink> out) {
     for (Ink.Text text : ink.texts()) {
       Quad room = text.room(type.metrics());
       if (space.isFree(room) && space.isClearOfSymbols(room)) {

@@ -30,6 +30,7 @@ public final class DrawingLabels {
   private static final double LONG_MM = 42;
 
   private static final double ANCHOR_DOT_MM = 0.45;
+  private static final double POINT_MM = 0.6;
   private static final Style LEADER = Style.line("leader", Palette.INK, 0.18);
   private static final Style LEADER_DOT = Style.filled("leader-dot", Palette.INK);
 
@@ -90,7 +91,7 @@ public final class DrawingLabels {
   private final List<Waiting> waiting = new ArrayList<>();
   private final Map<Object, Integer> bySubject = new HashMap<>();
   private final List<Ink> leaders = new ArrayList<>();
-  private final List<Ink> texts = new ArrayList<>();
+  private final List<Ink.Text> texts = new ArrayList<>();
   private final List<String> homeless = new ArrayList<>();
   private final List<String> figures = new ArrayList<>();
 
@@ -105,7 +106,7 @@ public final class DrawingLabels {
     return leaders;
   }
 
-  public List<Ink> texts() {
+  public List<Ink.Text> texts() {
     return texts;
   }
 
@@ -153,6 +154,9 @@ public final class DrawingLabels {
 
   /** Sets all labels; {@link #homeless} and {@link #figures} then say what could not be written. */
   public void place() {
+    waiting.stream()
+        .filter(w -> w.stand() == Anchor.NEAR && w.ground().isEmpty())
+        .forEach(w -> keepPointClear(w.anchor()));
     List<Waiting> arranged = waiting.stream().map(this::arranged).toList();
     LabelSpace.State empty = space.state();
     List<Optional<LabelSpot>> spots = spots(arranged);
@@ -172,6 +176,12 @@ public final class DrawingLabels {
         homeless.add(String.join(" ", w.lines()));
       }
     }
+  }
+
+  /** What is named at its point is seen there: no other name stands on it. */
+  private void keepPointClear(Xy at) {
+    space.avoidSymbol(at.plus(-POINT_MM, -POINT_MM), at.plus(POINT_MM, POINT_MM));
+    space.avoidSymbol(at.plus(-POINT_MM, POINT_MM), at.plus(POINT_MM, -POINT_MM));
   }
 
   /** Texts of rank 3 or less that found no place. */
@@ -253,7 +263,14 @@ public final class DrawingLabels {
   private Waiting onFewestLines(Waiting w) {
     List<Waiting> whole = arrangements(w, w.lines());
     if (whole.stream().anyMatch(this::isInItsGround)) {
-      return clearest(whole);
+      Waiting best = clearest(whole);
+      return space.linework().outlinesUnder(centred(best)) == 0
+          ? best
+          : whole.stream().filter(this::isClearSomewhere).findFirst().orElse(best);
+    }
+    Optional<Waiting> aside = whole.stream().filter(this::isClearSomewhere).findFirst();
+    if (aside.isPresent()) {
+      return aside.get();
     }
     if (w.callout()) {
       return whole.get(1);
@@ -313,6 +330,18 @@ public final class DrawingLabels {
   private boolean isInItsGround(Waiting w) {
     Box box = centred(w);
     return w.ground().filter(g -> g.contains(box)).isPresent() && !space.linework().isOnSymbol(box);
+  }
+
+  /** Whether what it names has room for it off its middle, on no edge and no plant. */
+  private boolean isClearSomewhere(Waiting w) {
+    return w.ground().isPresent()
+        && waiting.size() <= LabelPlacer.MANY
+        && GroundPlaces.in(w.ground().get(), request(w)).stream()
+            .filter(c -> c.upright() == w.upright() && w.ground().get().contains(c.box()))
+            .anyMatch(
+                c ->
+                    !space.linework().isOnSymbol(c.box())
+                        && space.linework().outlinesUnder(c.box()) == 0);
   }
 
   private Box centred(Waiting w) {

@@ -10,8 +10,14 @@ final class GroundPlaces {
   /** A place and how bad it is without what it covers. */
   record Candidate(Box box, boolean upright, double cost) {}
 
-  /** Steps of the search inside; no more than so many along a side, fewer in winding ground. */
+  /**
+   * Steps of the search inside; no more than so many along a side, fewer in winding ground. Across
+   * narrow ground they are fine enough to find the room between two rows of pipe.
+   */
   private static final double STEP_MM = 1.5;
+
+  private static final double NARROW_STEP_MM = 0.7;
+  private static final double NARROW_MM = 25;
 
   private static final int MOST_STEPS = 48;
   private static final int MANY_CORNERS = 40;
@@ -33,8 +39,8 @@ final class GroundPlaces {
     List<Candidate> places = new ArrayList<>();
     Box bounds = ground.bounds();
     int most = ground.ring().size() > MANY_CORNERS ? MOST_STEPS / 4 : MOST_STEPS;
-    double stepX = Math.max(STEP_MM, bounds.width() / most);
-    double stepY = Math.max(STEP_MM, bounds.height() / most);
+    double stepX = step(bounds.width(), most);
+    double stepY = step(bounds.height(), most);
     int stepsX = (int) Math.ceil(bounds.width() / stepX);
     int stepsY = (int) Math.ceil(bounds.height() / stepY);
     for (boolean upright : new boolean[] {false, true}) {
@@ -50,6 +56,10 @@ final class GroundPlaces {
       }
     }
     return places;
+  }
+
+  private static double step(double sideMm, int most) {
+    return Math.max(sideMm < NARROW_MM ? NARROW_STEP_MM : STEP_MM, sideMm / most);
   }
 
   /** Places along the edge, {@code gapMm} off: above, below, then at the sides, also upright. */

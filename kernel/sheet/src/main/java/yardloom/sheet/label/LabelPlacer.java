@@ -35,7 +35,7 @@ final class LabelPlacer {
   /** How often all is set anew at most; once for very many labels, since that takes long. */
   private static final int ROUNDS = 5;
 
-  private static final int MANY = 250;
+  static final int MANY = 250;
 
   /** The last rank that is worth a leader. */
   static final int LAST_LED = 4;

@@ -11,6 +11,7 @@ public final class LabelSpace {
   private final Box area;
   private final TakenPlaces taken;
   private final List<Linework.Segment> leaders = new ArrayList<>();
+  private final List<Linework.Segment> barred = new ArrayList<>();
   private final Linework linework;
 
   /** An empty drawing that texts must not leave. */
@@ -38,6 +39,11 @@ public final class LabelSpace {
     leaders.add(new Linework.Segment(from, to, Linework.Kind.LINE));
   }
 
+  /** Keeps texts off a line that leaders may cross, such as a measured one. */
+  public void bar(Xy from, Xy to) {
+    barred.add(new Linework.Segment(from, to, Linework.Kind.LINE));
+  }
+
   /** What is taken so far, to go back to with {@link #backTo}. */
   record State(int taken, int leaders) {}
 
@@ -54,11 +60,12 @@ public final class LabelSpace {
   public boolean isFree(Quad quad) {
     return quad.inside(area)
         && !taken.anyNear(Footprint.boundsOf(quad.corners()), quad::overlaps)
-        && isOffLeaders(quad);
+        && isOff(leaders, quad)
+        && isOff(barred, quad);
   }
 
-  private boolean isOffLeaders(Quad quad) {
-    for (Linework.Segment l : leaders) {
+  private static boolean isOff(List<Linework.Segment> lines, Quad quad) {
+    for (Linework.Segment l : lines) {
       if (quad.crossedBy(l.from(), l.to())) {
         return false;
       }

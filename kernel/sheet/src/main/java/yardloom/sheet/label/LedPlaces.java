@@ -85,7 +85,10 @@ final class LedPlaces {
     return edge.plus((heart.x() - edge.x()) * share, (heart.y() - edge.y()) * share);
   }
 
-  /** The free place of the drawing that is nearest to the point, if it is near enough. */
+  /**
+   * The free place of the drawing that is nearest to the point, if it is near enough; none on
+   * ground that another label names.
+   */
   LabelOffer anywhere(LabelRequest request) {
     List<Box> boxes = new ArrayList<>();
     Box area = space.area();
@@ -101,7 +104,7 @@ final class LedPlaces {
     }
     return boxes.stream()
         .sorted(Comparator.comparing((Box b) -> b.centre().distance(request.anchor())))
-        .filter(b -> space.isFree(Quad.of(b)))
+        .filter(b -> space.isFree(Quad.of(b)) && !rivals.isOnForeignGround(b, request))
         .map(b -> new LabelSpot(b, Optional.of(leader(request, b)), false))
         .filter(s -> s.leader().filter(l -> space.isLeaderFree(l.from(), l.to())).isPresent())
         .findFirst()

@@ -74,6 +74,15 @@ public final class DimensionInk {
     return inks;
   }
 
+  /** The dimension line and its extension lines, without the ticks. */
+  public List<Ink.Track> tracks() {
+    return lines().stream()
+        .map(Ink.Path.class::cast)
+        .filter(path -> path.style() == THIN)
+        .flatMap(path -> path.tracks().stream())
+        .toList();
+  }
+
   private static void extension(Xy foot, Xy head, List<Ink> inks) {
     double length = foot.distance(head);
     if (length <= GAP_MM) {

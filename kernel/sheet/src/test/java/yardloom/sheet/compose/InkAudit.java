@@ -39,6 +39,28 @@ public final class InkAudit {
     return problems;
   }
 
+  /** Texts through which a dimension line or one of its extension lines runs. */
+  public static List<String> textsOnMeasures(ComposedSheet sheet, TextMetrics metrics) {
+    List<Ink.Track> lines = new ArrayList<>();
+    sheet.inks().forEach(ink -> measures(ink, lines));
+    List<String> crossed = new ArrayList<>();
+    for (Ink.Text text : texts(sheet)) {
+      Quad room = text.room(metrics);
+      lines.stream()
+          .filter(l -> room.crossedBy(l.points().get(0), l.points().get(1)))
+          .forEach(l -> crossed.add(text.content() + " at " + text.at() + " on " + l));
+    }
+    return crossed;
+  }
+
+  private static void measures(Ink ink, List<Ink.Track> lines) {
+    if (ink instanceof Ink.Group group) {
+      group.inks().forEach(i -> measures(i, lines));
+    } else if (ink instanceof Ink.Path path && path.style().name().equals("dimension")) {
+      lines.addAll(path.tracks());
+    }
+  }
+
   /** All texts of the sheet, from the first drawn to the last. */
   public static List<Ink.Text> texts(ComposedSheet sheet) {
     List<Ink.Text> texts = new ArrayList<>();

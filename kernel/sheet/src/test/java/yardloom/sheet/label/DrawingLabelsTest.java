@@ -48,7 +48,7 @@ class DrawingLabelsTest {
     return texts(new Drawing(layers, view, AREA, type).inks());
   }
 
-  private static List<String> texts(List<Ink> inks) {
+  private static List<String> texts(List<? extends Ink> inks) {
     return inks.stream()
         .flatMap(
             ink ->

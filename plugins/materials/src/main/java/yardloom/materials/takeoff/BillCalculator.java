@@ -142,12 +142,16 @@ public final class BillCalculator implements Calculator {
           plan.element(stand.in())
               .filter(e -> e instanceof Element.Bed bed && bed.use() == BedUse.PERENNIAL)
               .isPresent();
-      if (perennial && stand.drills().isEmpty() && !stand.stands() && !stand.follows()) {
-        why.from(stand.plant() + " in " + stand.in(), stand.at().size(), stand.place());
-        plants += stand.at().size();
-        if (stand.phase() == WorkPhase.TREES) {
-          whyShrubs.from(stand.plant() + " in " + stand.in(), stand.at().size(), stand.place());
-          shrubs += stand.at().size();
+      if (perennial
+          && stand.placed().drills().isEmpty()
+          && !stand.planted().stands()
+          && !stand.follows()) {
+        why.from(stand.plant() + " in " + stand.in(), stand.placed().at().size(), stand.place());
+        plants += stand.placed().at().size();
+        if (stand.planted().phase() == WorkPhase.TREES) {
+          whyShrubs.from(
+              stand.plant() + " in " + stand.in(), stand.placed().at().size(), stand.place());
+          shrubs += stand.placed().at().size();
         }
       }
     }

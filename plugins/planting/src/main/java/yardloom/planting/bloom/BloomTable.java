@@ -158,7 +158,7 @@ public final class BloomTable implements TableMaker {
    * What blooms in winter, or is sown anew each year, does not wait for the warm days of spring.
    */
   private static boolean waits(Plant plant, Bloom bloom) {
-    return !plant.season().isAnnual() && bloom.from() > -WINTER_DAYS;
+    return !plant.growth().season().isAnnual() && bloom.from() > -WINTER_DAYS;
   }
 
   private static Variety.Blooms when(Plan plan, Stand stand) {

@@ -77,11 +77,11 @@ public final class CanopyCalculator implements Calculator {
       Planting p = tallest(crops);
       for (Stage stage : List.of(Stage.YEAR_1, Stage.YEAR_5, Stage.MATURE)) {
         double grown = GrownShare.share(p.plant(), stage);
-        Length height = p.plant().height().middle().times(grown);
+        Length height = p.plant().size().height().middle().times(grown);
         if (height.compareTo(LOW) <= 0) {
           continue;
         }
-        Length radius = p.plant().spread().middle().times(grown / 2);
+        Length radius = p.plant().size().spread().middle().times(grown / 2);
         List<Point> at = standing(p, stage);
         out.give(
             YardFacts.OBSTACLES,
@@ -99,7 +99,7 @@ public final class CanopyCalculator implements Calculator {
 
   /** Of crops that follow each other on one ground, the tallest shades for all. */
   private static Planting tallest(List<Planting> crops) {
-    return Collections.max(crops, Comparator.comparing(p -> p.plant().height().middle()));
+    return Collections.max(crops, Comparator.comparing(p -> p.plant().size().height().middle()));
   }
 
   /** What stands once it is thinned, if it is; by the fifth year that is done. */
@@ -156,9 +156,9 @@ public final class CanopyCalculator implements Calculator {
 
   private static List<Double> passes(Plant plant, boolean south, double filled) {
     double winter =
-        switch (plant.season()) {
+        switch (plant.growth().season()) {
           case EVERGREEN -> IN_LEAF;
-          case DECIDUOUS -> plant.form().isWoody() ? BARE : 1;
+          case DECIDUOUS -> plant.growth().form().isWoody() ? BARE : 1;
           case ANNUAL, TENDER_ANNUAL -> 1;
         };
     List<Double> months = new ArrayList<>();

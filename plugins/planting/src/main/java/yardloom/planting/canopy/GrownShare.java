@@ -13,11 +13,11 @@ public final class GrownShare {
   private GrownShare() {}
 
   public static double share(Plant plant, Stage stage) {
-    if (plant.season().isAnnual() || stage == Stage.MATURE || stage == Stage.STANDING) {
+    if (plant.growth().season().isAnnual() || stage == Stage.MATURE || stage == Stage.STANDING) {
       return 1;
     }
     boolean first = stage == Stage.YEAR_1;
-    return plant.form().isWoody() ? woody(stage) : (first ? 0.5 : 1);
+    return plant.growth().form().isWoody() ? woody(stage) : (first ? 0.5 : 1);
   }
 
   /** Of what is woody. */

@@ -55,13 +55,13 @@ public final class GrowthTable implements TableMaker {
     for (Plant p : kinds.values()) {
       table.row(
           Cell.text(p.name()),
-          size(p, p.height(), Stage.YEAR_1),
-          size(p, p.height(), Stage.YEAR_5),
-          Cell.of(p.height().middle()),
-          size(p, p.spread(), Stage.YEAR_1),
-          size(p, p.spread(), Stage.YEAR_5),
-          Cell.of(p.spread().middle()),
-          Cell.text(p.height().source().cite() + "; " + p.spread().source().cite()));
+          size(p, p.size().height(), Stage.YEAR_1),
+          size(p, p.size().height(), Stage.YEAR_5),
+          Cell.of(p.size().height().middle()),
+          size(p, p.size().spread(), Stage.YEAR_1),
+          size(p, p.size().spread(), Stage.YEAR_5),
+          Cell.of(p.size().spread().middle()),
+          Cell.text(p.size().height().source().cite() + "; " + p.size().spread().source().cite()));
     }
     if (!kinds.isEmpty()) {
       table.note(

@@ -58,7 +58,7 @@ public final class BayMonthsTable implements TableMaker {
             .column(Column.text("woody", "Too thick: cut short or chip"))
             .column(Column.text("mix", "Mix"));
     List<CareAct> grown =
-        facts.all(CareAct.KEY).stream().filter(a -> a.season() == CareAct.GROWN).toList();
+        facts.all(CareAct.KEY).stream().filter(a -> a.when().season() == CareAct.GROWN).toList();
     if (grown.isEmpty()) {
       return table.build();
     }
@@ -100,9 +100,13 @@ public final class BayMonthsTable implements TableMaker {
     Set<String> names = new TreeSet<>();
     for (CareAct act : acts) {
       boolean then =
-          act.from().datesUntil(act.until().plusDays(1)).anyMatch(d -> d.getMonth() == month);
-      if (then && CareRow.remainsOf(act.what()) == remains) {
-        names.add(act.act() == Act.WEED ? "weeds" : act.what().toLowerCase(Locale.ROOT));
+          act.when()
+              .from()
+              .datesUntil(act.when().until().plusDays(1))
+              .anyMatch(d -> d.getMonth() == month);
+      if (then && CareRow.remainsOf(act.task().what()) == remains) {
+        names.add(
+            act.task().act() == Act.WEED ? "weeds" : act.task().what().toLowerCase(Locale.ROOT));
       }
     }
     return names;

@@ -6,30 +6,17 @@ import java.util.List;
 import java.util.Optional;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactKey;
-import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.TimeSpan;
 
 /**
  * One thing that is done in one season.
  *
  * @param key names it, without its season
- * @param season of the garden, counted from 1; {@link #GROWN} stands for each one from then on
  * @param plants the kinds it is done for; empty where it is for the yard
  * @param hours of one person; absent where the work's own tables have them, or none are known
- * @param every how many seasons apart it comes once the garden is grown; 0 if it does not
  */
 public record CareAct(
-    String key,
-    Act act,
-    String what,
-    List<String> plants,
-    int season,
-    LocalDate from,
-    LocalDate until,
-    Optional<Derived<TimeSpan>> hours,
-    int every,
-    String how,
-    Source source)
+    String key, CareTask task, List<String> plants, When when, Optional<Derived<TimeSpan>> hours)
     implements Comparable<CareAct> {
   /** The season from which a garden counts as grown. */
   public static final int GROWN = 4;
@@ -45,6 +32,14 @@ public record CareAct(
     plants = List.copyOf(plants);
   }
 
+  /**
+   * Its days.
+   *
+   * @param season of the garden, counted from 1; {@link #GROWN} stands for each one from then on
+   * @param every how many seasons apart it comes once the garden is grown; 0 if it does not
+   */
+  public record When(int season, LocalDate from, LocalDate until, int every) {}
+
   /** The key by which the winter before a first season is one with those after it. */
   String yearlyKey() {
     return key.replace(FIRST_WINTER, "");
@@ -52,9 +47,9 @@ public record CareAct(
 
   @Override
   public int compareTo(CareAct other) {
-    return Comparator.comparingInt(CareAct::season)
-        .thenComparing(CareAct::from)
-        .thenComparing(CareAct::until)
+    return Comparator.comparingInt((CareAct a) -> a.when().season())
+        .thenComparing(a -> a.when().from())
+        .thenComparing(a -> a.when().until())
         .thenComparing(CareAct::key)
         .compare(this, other);
   }

@@ -16,7 +16,7 @@ final class CareDiary {
    * @param now the part of the plan that it belongs to; empty where there are none
    */
   static List<DiaryEntry> entries(CareAct act, String now) {
-    if (act.act() == Act.PLANT) {
+    if (act.task().act() == Act.PLANT) {
       return act.plants().stream()
           .map(kind -> entry(act, "plant-" + CareYears.slug(kind), kind, now))
           .toList();
@@ -26,18 +26,18 @@ final class CareDiary {
 
   /** The year, not the season of the garden, which may begin a year sooner with another bed. */
   private static String when(CareAct act) {
-    return act.season() == CareAct.GROWN ? "grown" : "" + act.from().getYear();
+    return act.when().season() == CareAct.GROWN ? "grown" : "" + act.when().from().getYear();
   }
 
   private static DiaryEntry entry(CareAct act, String key, String plants, String now) {
     return new DiaryEntry(
         key + "-" + when(act) + (now.isEmpty() ? "" : "-" + CareYears.slug(now)),
-        act.from(),
-        act.until(),
-        act.what()
+        act.when().from(),
+        act.when().until(),
+        act.task().what()
             + (plants.isEmpty() ? "" : ": " + plants)
             + (now.isEmpty() ? "" : " (" + now + ")"),
-        act.how() + " (" + act.source().cite() + ")",
-        act.season() == CareAct.GROWN ? act.every() : 0);
+        act.task().how() + " (" + act.task().source().cite() + ")",
+        act.when().season() == CareAct.GROWN ? act.when().every() : 0);
   }
 }

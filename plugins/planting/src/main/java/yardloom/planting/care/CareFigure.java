@@ -69,27 +69,27 @@ public final class CareFigure {
     Map<String, List<CareAct>> rows = new LinkedHashMap<>();
     acts.stream()
         .sorted(
-            Comparator.comparing((CareAct a) -> MonthDay.from(a.until()))
+            Comparator.comparing((CareAct a) -> MonthDay.from(a.when().until()))
                 .thenComparing(CareAct::key)
-                .thenComparing(CareAct::season))
+                .thenComparing((CareAct a) -> a.when().season()))
         .forEach(a -> rows.computeIfAbsent(name(a), k -> new ArrayList<>()).add(a));
     return rows;
   }
 
   /** Weeding goes on all season, weekly or not: one row. */
   private static String name(CareAct act) {
-    return act.act() == Act.WEED ? "Weed and walk the mulch" : act.what();
+    return act.task().act() == Act.WEED ? "Weed and walk the mulch" : act.task().what();
   }
 
   private static Style style(List<CareAct> same) {
-    boolean first = same.stream().anyMatch(a -> a.season() == 1);
-    boolean later = same.stream().anyMatch(a -> a.season() > 1);
+    boolean first = same.stream().anyMatch(a -> a.when().season() == 1);
+    boolean later = same.stream().anyMatch(a -> a.when().season() > 1);
     return first && later ? EACH : first ? FIRST : LATER;
   }
 
   private static void bar(List<Mark> marks, CareAct act, double y, Style style) {
-    double from = x(act.from(), 0);
-    double until = x(act.until(), 1);
+    double from = x(act.when().from(), 0);
+    double until = x(act.when().until(), 1);
     if (until > from) {
       marks.add(box(from, until, y, style, act));
     } else {
@@ -111,7 +111,7 @@ public final class CareFigure {
             Point.metres(from, y - BAR_M / 2),
             Length.metres(Math.max(0.8, until - from)),
             Length.metres(BAR_M));
-    return new Mark.Region(shape, style, act.what());
+    return new Mark.Region(shape, style, act.task().what());
   }
 
   private static Mark stroke(double x, double y, double toX, double toY) {

@@ -31,20 +31,20 @@ final class CareGroups {
     if (!related.isEmpty()) {
       groups.add(related);
     }
-    if (plant.form() == Form.TREE && GNAWED.contains(plant.genus())) {
+    if (plant.growth().form() == Form.TREE && GNAWED.contains(plant.genus())) {
       groups.add("gnawed bark");
     }
-    if (plant.window().equals("tender woody")) {
+    if (plant.growth().window().equals("tender woody")) {
       groups.add("tender woody");
-      if (plant.form() == Form.TREE) {
+      if (plant.growth().form() == Form.TREE) {
         groups.add("tender tree");
       }
     }
-    if (plant.season().isAnnual() && !plant.start().isInDrills()) {
+    if (plant.growth().season().isAnnual() && !plant.growth().start().isInDrills()) {
       groups.add(ANNUAL);
     }
-    if (plant.form() == Form.HERB
-        && plant.season() == Season.DECIDUOUS
+    if (plant.growth().form() == Form.HERB
+        && plant.growth().season() == Season.DECIDUOUS
         && !KEEP_THEIR_TOPS.contains(related)) {
       groups.add("herb");
     }

@@ -82,7 +82,7 @@ public final class CareHoursTable implements TableMaker {
     List<Spread> acts =
         facts.all(CareAct.KEY).stream()
             .filter(a -> a.hours().isPresent())
-            .map(a -> new Spread(a, MonthShares.of(a.from(), a.until())))
+            .map(a -> new Spread(a, MonthShares.of(a.when().from(), a.when().until())))
             .toList();
     if (acts.isEmpty()) {
       return table.build();
@@ -114,12 +114,12 @@ public final class CareHoursTable implements TableMaker {
     double hours = 0;
     for (Spread spread : acts) {
       CareAct act = spread.act();
-      if (act.season() == season) {
+      if (act.when().season() == season) {
         double share = month == 0 ? 1 : spread.shares()[month - 1];
         double part = act.hours().get().value().hours() * share;
-        part = season == CareAct.GROWN ? part / act.every() : part;
+        part = season == CareAct.GROWN ? part / act.when().every() : part;
         if (part > 0) {
-          why.from(act.what() + " from " + act.from(), TimeSpan.hours(part));
+          why.from(act.task().what() + " from " + act.when().from(), TimeSpan.hours(part));
           hours += part;
         }
       }

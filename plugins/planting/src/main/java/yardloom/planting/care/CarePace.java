@@ -40,7 +40,7 @@ final class CarePace {
 
   /** Whether the yard has any of what an act is for. */
   boolean applies(CareRow row, int season) {
-    return switch (row.per()) {
+    return switch (row.pace().per()) {
       case YARD, YARD_A_MONTH -> beginsDrip();
       case CUBIC_YARD -> added(season).isPresent();
       case TEN_FEET -> hedges().metres() > 0;
@@ -59,9 +59,9 @@ final class CarePace {
   /** How long an act takes from one day to another, both included. */
   Derived<TimeSpan> hours(CareRow row, int season, LocalDate from, LocalDate until) {
     int days = (int) (until.toEpochDay() - from.toEpochDay()) + 1;
-    double minutes = row.minutes();
+    double minutes = row.pace().minutes();
     Area area = area(row.who());
-    return switch (row.per()) {
+    return switch (row.pace().per()) {
       case YARD -> by("minutes / 60", row).gives(TimeSpan.minutes(minutes));
       case YARD_A_MONTH ->
           by("minutes × up(days / 30) / 60", row)
@@ -91,22 +91,23 @@ final class CarePace {
 
   /** How long it takes for so many plants. */
   Derived<TimeSpan> hoursFor(CareRow row, int plants, LocalDate from, LocalDate until) {
-    if (row.per() == CareRow.Per.PLANT_A_MONTH) {
+    if (row.pace().per() == CareRow.Per.PLANT_A_MONTH) {
       int days = (int) (until.toEpochDay() - from.toEpochDay()) + 1;
-      return Derived.by("hours = minutes each × plants × up(days / 30) / 60", row.pace())
-          .from("minutes each", row.minutes())
+      return Derived.by("hours = minutes each × plants × up(days / 30) / 60", row.pace().source())
+          .from("minutes each", row.pace().minutes())
           .from("plants", plants)
           .from("days", days)
-          .gives(TimeSpan.minutes(row.minutes() * plants * visits(days)));
+          .gives(TimeSpan.minutes(row.pace().minutes() * plants * visits(days)));
     }
-    return Derived.by("hours = minutes each × plants / 60", row.pace())
-        .from("minutes each", row.minutes())
+    return Derived.by("hours = minutes each × plants / 60", row.pace().source())
+        .from("minutes each", row.pace().minutes())
         .from("plants", plants)
-        .gives(TimeSpan.minutes(row.minutes() * plants));
+        .gives(TimeSpan.minutes(row.pace().minutes() * plants));
   }
 
   private static Derived.Builder by(String formula, CareRow row) {
-    return Derived.by("hours = " + formula, row.pace()).from("minutes", row.minutes());
+    return Derived.by("hours = " + formula, row.pace().source())
+        .from("minutes", row.pace().minutes());
   }
 
   private static int visits(int days) {

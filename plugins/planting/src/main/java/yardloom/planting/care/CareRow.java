@@ -15,34 +15,37 @@ import yardloom.kernel.vocab.Choices;
  *
  * @param who the group of plants, or the part of the yard, that it is done for
  * @param where in which climates it is done
- * @param from first day, in days from a frost
- * @param first the first season of the plants' own in which it is done
- * @param last the last one; for good if absent
- * @param every how many seasons apart
- * @param minutes for one of {@code per}
- * @param pace who says how long it takes
  * @param remains what it leaves to rot
  */
-record CareRow(
-    Act act,
-    String what,
-    String who,
-    Where where,
-    Offset from,
-    Offset until,
-    int first,
-    OptionalInt last,
-    int every,
-    double minutes,
-    Per per,
-    Source pace,
-    Remains remains,
-    String how,
-    Source source) {
+record CareRow(CareTask task, String who, Where where, When when, Pace pace, Remains remains) {
   private static final SourceTable SOURCES = SourceTable.beside(CareRow.class);
 
   /** All shipped rows, in their order. */
   static final List<CareRow> SHIPPED = read();
+
+  /**
+   * Its days and seasons.
+   *
+   * @param from first day, in days from a frost
+   * @param first the first season of the plants' own in which it is done
+   * @param last the last one; for good if absent
+   * @param every how many seasons apart
+   */
+  record When(Offset from, Offset until, int first, OptionalInt last, int every) {
+    /** Whether it is done in a season of the plants' own, counted from 1. */
+    boolean isDue(int season) {
+      return season >= first
+          && season <= last.orElse(Integer.MAX_VALUE)
+          && (season - first) % every == 0;
+    }
+  }
+
+  /**
+   * How long it takes.
+   *
+   * @param minutes for one of {@code per}
+   */
+  record Pace(double minutes, Per per, Source source) {}
 
   /**
    * Days after a frost, before it if negative.
@@ -96,13 +99,6 @@ record CareRow(
     }
   }
 
-  /** Whether it is done in a season of the plants' own, counted from 1. */
-  boolean isDue(int season) {
-    return season >= first
-        && season <= last.orElse(Integer.MAX_VALUE)
-        && (season - first) % every == 0;
-  }
-
   static SourceTable sources() {
     return SOURCES;
   }
@@ -112,23 +108,31 @@ record CareRow(
     for (DataRow row : DataTable.shipped(CareRow.class, "care-acts.csv").rows()) {
       rows.add(
           new CareRow(
-              Choices.parse(Act.class, row.text("act")),
-              row.text("what"),
+              task(row),
               row.text("who"),
               Choices.parse(Where.class, row.text("where")),
-              offset(row, "from"),
-              offset(row, "until"),
-              (int) row.number("first"),
-              last(row),
-              (int) row.number("every"),
-              row.number("minutes"),
-              per(row.text("per")),
-              SOURCES.cited(row, "pace"),
-              remains(row.text("remains")),
-              row.text("how"),
-              SOURCES.cited(row, "source")));
+              when(row),
+              new Pace(row.number("minutes"), per(row.text("per")), SOURCES.cited(row, "pace")),
+              remains(row.text("remains"))));
     }
     return List.copyOf(rows);
+  }
+
+  private static CareTask task(DataRow row) {
+    return new CareTask(
+        Choices.parse(Act.class, row.text("act")),
+        row.text("what"),
+        row.text("how"),
+        SOURCES.cited(row, "source"));
+  }
+
+  private static When when(DataRow row) {
+    return new When(
+        offset(row, "from"),
+        offset(row, "until"),
+        (int) row.number("first"),
+        last(row),
+        (int) row.number("every"));
   }
 
   private static OptionalInt last(DataRow row) {
@@ -150,7 +154,7 @@ record CareRow(
   /** What an act of a name leaves over. */
   static Remains remainsOf(String what) {
     return SHIPPED.stream()
-        .filter(r -> r.what().equals(what))
+        .filter(r -> r.task().what().equals(what))
         .map(CareRow::remains)
         .findFirst()
         .orElse(Remains.NOTHING);

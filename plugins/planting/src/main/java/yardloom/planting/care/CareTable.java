@@ -67,13 +67,20 @@ public final class CareTable implements TableMaker {
     List<CareAct> acts =
         facts.all(CareAct.KEY).stream()
             // On a sheet the harvest has its own table.
-            .filter(a -> how || a.act() != Act.PICK)
+            .filter(a -> how || a.task().act() != Act.PICK)
             .toList();
     List<CareAct> dated = acts.stream().filter(CareTable::isOnce).toList();
     if (!dated.isEmpty()) {
       table.heading("Once, from the days of planting");
       dated.forEach(
-          a -> table.row(row(how, a, Cell.of(a.from()), Cell.of(a.until()), "" + a.season())));
+          a ->
+              table.row(
+                  row(
+                      how,
+                      a,
+                      Cell.of(a.when().from()),
+                      Cell.of(a.when().until()),
+                      "" + a.when().season())));
     }
     Map<String, List<CareAct>> yearly = yearly(acts);
     if (!yearly.isEmpty()) {
@@ -81,8 +88,8 @@ public final class CareTable implements TableMaker {
     }
     for (List<CareAct> same : yearly.values()) {
       CareAct last = same.get(same.size() - 1);
-      Cell from = Cell.of(MonthDay.from(last.from()));
-      table.row(row(how, last, from, Cell.of(MonthDay.from(last.until())), seasons(same)));
+      Cell from = Cell.of(MonthDay.from(last.when().from()));
+      table.row(row(how, last, from, Cell.of(MonthDay.from(last.when().until())), seasons(same)));
     }
     if (!acts.isEmpty()) {
       notes(table, acts, how);
@@ -91,7 +98,7 @@ public final class CareTable implements TableMaker {
   }
 
   private static boolean isOnce(CareAct act) {
-    return act.every() == 0;
+    return act.when().every() == 0;
   }
 
   /** The acts that come again, in the order of the year, each with its seasons. */
@@ -100,18 +107,18 @@ public final class CareTable implements TableMaker {
     acts.stream()
         .filter(a -> !isOnce(a))
         .sorted(
-            java.util.Comparator.comparing((CareAct a) -> MonthDay.from(a.until()))
+            java.util.Comparator.comparing((CareAct a) -> MonthDay.from(a.when().until()))
                 .thenComparing(CareAct::yearlyKey)
-                .thenComparing(CareAct::season)
-                .thenComparing(CareAct::from))
+                .thenComparing((CareAct a) -> a.when().season())
+                .thenComparing(p -> p.when().from()))
         .forEach(a -> byKey.computeIfAbsent(a.yearlyKey(), k -> new ArrayList<>()).add(a));
     return byKey;
   }
 
   private static String seasons(List<CareAct> same) {
     TreeSet<Integer> seasons = new TreeSet<>();
-    same.forEach(a -> seasons.add(a.season()));
-    int every = same.get(0).every();
+    same.forEach(a -> seasons.add(a.when().season()));
+    int every = same.get(0).when().every();
     if (every > 1) {
       return "every " + every + " seasons";
     }
@@ -130,22 +137,22 @@ public final class CareTable implements TableMaker {
     List<Cell> cells =
         new ArrayList<>(
             List.of(
-                Cell.text(act.what()),
+                Cell.text(act.task().what()),
                 Cell.text(String.join(", ", act.plants())),
                 from,
                 until,
                 Cell.text(seasons),
                 act.hours().map(Cell::of).orElse(Cell.BLANK)));
     if (how) {
-      cells.add(Cell.text(act.how()));
+      cells.add(Cell.text(act.task().how()));
     }
     return cells;
   }
 
   private static void notes(Table.Builder table, List<CareAct> acts, boolean sourced) {
-    LocalDate start = acts.stream().map(CareAct::from).min(LocalDate::compareTo).get();
+    LocalDate start = acts.stream().map(p -> p.when().from()).min(LocalDate::compareTo).get();
     Set<String> sources = new TreeSet<>();
-    acts.forEach(a -> sources.add(a.source().cite()));
+    acts.forEach(a -> sources.add(a.task().source().cite()));
     table.note(
         "Season 1 is the first that leaves new plants two months to grow; days shift with the"
             + " weather of the year. The first days of all fall on "

@@ -74,27 +74,32 @@ final class CareYears {
     for (int n = 1; n < CareAct.GROWN; n++) {
       due(row, n, firstYear + n - 1);
     }
-    if (row.act() == Act.WINTER) {
+    if (row.task().act() == Act.WINTER) {
       // What is planted in fall has a winter before its first season.
       due(row, 1, firstYear - 1);
     }
-    if (row.last().isEmpty()) {
-      int n = Math.max(CareAct.GROWN, row.first());
+    if (row.when().last().isEmpty()) {
+      int n = Math.max(CareAct.GROWN, row.when().first());
       due(row, CareAct.GROWN, firstYear + n - 1);
     }
   }
 
   private void due(CareRow row, int n, int year) {
     Season season = season(year);
-    boolean grows = row.per().isForPlants() && row.from().afterLast() && row.from().days() > 0;
+    boolean grows =
+        row.pace().per().isForPlants()
+            && row.when().from().afterLast()
+            && row.when().from().days() > 0;
     int late = grows ? bloomDelay : 0;
-    Season ending = row.until().next() ? season(year + 1) : season;
-    LocalDate from = season.day(row.from().afterLast(), row.from().days()).plusDays(late);
-    LocalDate until = ending.day(row.until().afterLast(), row.until().days()).plusDays(late);
-    if (row.per().isForPlants()) {
+    Season ending = row.when().until().next() ? season(year + 1) : season;
+    LocalDate from =
+        season.day(row.when().from().afterLast(), row.when().from().days()).plusDays(late);
+    LocalDate until =
+        ending.day(row.when().until().afterLast(), row.when().until().days()).plusDays(late);
+    if (row.pace().per().isForPlants()) {
       forPlants(row, n, year, from, until);
     } else if (pace.applies(row, n)
-        && (n == CareAct.GROWN || row.isDue(Math.max(1, year - firstYear + 1)))
+        && (n == CareAct.GROWN || row.when().isDue(Math.max(1, year - firstYear + 1)))
         && !until.isBefore(start)) {
       LocalDate begin = from.isBefore(start) ? start : from;
       add(row, n, year, begin, until, List.of(), pace.hours(row, n, begin, until));
@@ -109,9 +114,9 @@ final class CareYears {
     for (Lot lot : lots.all()) {
       int some = lot.count(row.who(), garden);
       int age = lot.planted().map(d -> lot.age(year, firstSeason(d))).orElse(lot.age(n, 0));
-      boolean firstWinter = row.act() == Act.WINTER && age == 0;
+      boolean firstWinter = row.task().act() == Act.WINTER && age == 0;
       LocalDate planted = lot.planted().orElse(start);
-      boolean due = n == CareAct.GROWN || row.isDue(firstWinter ? 1 : age);
+      boolean due = n == CareAct.GROWN || row.when().isDue(firstWinter ? 1 : age);
       boolean harmed =
           switch (row.where()) {
             case FROST -> isHarmed(lot.plant());
@@ -161,28 +166,22 @@ final class CareYears {
       LocalDate until,
       List<String> kinds,
       Derived<TimeSpan> hours) {
-    String how = Say.inText(row.how(), units);
-    if (row.act() == Act.MULCH) {
+    String how = Say.inText(row.task().how(), units);
+    if (row.task().act() == Act.MULCH) {
       how += topUps();
     }
     acts.add(
         new CareAct(
-            slug(row.what()) + (isFirstWinter(row, n, year) ? CareAct.FIRST_WINTER : ""),
-            row.act(),
-            row.what(),
+            slug(row.task().what()) + (isFirstWinter(row, n, year) ? CareAct.FIRST_WINTER : ""),
+            new CareTask(row.task().act(), row.task().what(), how, row.task().source()),
             kinds,
-            n,
-            from,
-            until,
-            Optional.of(hours),
-            row.every(),
-            how,
-            row.source()));
+            new CareAct.When(n, from, until, row.when().every()),
+            Optional.of(hours)));
   }
 
   /** What is planted in fall has a winter before its first season, beside that at its end. */
   private boolean isFirstWinter(CareRow row, int n, int year) {
-    return row.act() == Act.WINTER && n == 1 && year < firstYear;
+    return row.task().act() == Act.WINTER && n == 1 && year < firstYear;
   }
 
   /** What the take-off adds at the end of each season. */

@@ -142,7 +142,7 @@ public final class HouseholdTables implements TableMaker {
   public Table make(Plan plan, Facts facts) {
     Table.Builder table = Table.titled(id, title);
     columns.forEach(table::column);
-    boolean plants = facts.all(CareAct.KEY).stream().anyMatch(a -> a.act() == Act.PLANT);
+    boolean plants = facts.all(CareAct.KEY).stream().anyMatch(a -> a.task().act() == Act.PLANT);
     if (!plants) {
       return table.build();
     }

@@ -15,7 +15,7 @@ public final class KindCare {
     Set<String> groups = CareGroups.of(plant);
     return CareRow.SHIPPED.stream()
         .filter(r -> Stream.of(r.who().split("; ")).anyMatch(groups::contains))
-        .map(r -> r.what().toLowerCase(Locale.ROOT))
+        .map(r -> r.task().what().toLowerCase(Locale.ROOT))
         .toList();
   }
 }

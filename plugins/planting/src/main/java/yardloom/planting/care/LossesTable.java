@@ -63,8 +63,8 @@ public final class LossesTable implements TableMaker {
     facts.all(YardFacts.PLANTING_WINDOWS).forEach(w -> windows.put(w.plant(), w));
     Map<String, LocalDate> days = new TreeMap<>();
     for (CareAct act : facts.all(CareAct.KEY)) {
-      if (act.act() == Act.PLANT) {
-        act.plants().forEach(p -> days.put(p, act.from()));
+      if (act.task().act() == Act.PLANT) {
+        act.plants().forEach(p -> days.put(p, act.when().from()));
       }
     }
     days.forEach(

@@ -168,7 +168,7 @@ final class Lots {
   Area ground(boolean annualOnly) {
     List<Lot> lots = new ArrayList<>(byKind.values());
     return lots.stream()
-        .filter(l -> !annualOnly || l.plant().season().isAnnual())
+        .filter(l -> !annualOnly || l.plant().growth().season().isAnnual())
         .map(Lot::ground)
         .reduce(Area.ZERO, Area::plus);
   }

@@ -89,16 +89,14 @@ final class PickActs {
     return Optional.of(
         new CareAct(
             "pick-" + CareYears.slug(kind) + lot.suffix(),
-            Act.PICK,
-            "Pick",
+            new CareTask(
+                Act.PICK,
+                "Pick",
+                "As it ripens; how much in which month stands in the harvest by month."
+                    + (rest.isEmpty() ? "" : " It rests in " + rest + ": too hot."),
+                days.source()),
             List.of(kind),
-            n,
-            from.isBefore(planted) ? planted : from,
-            until,
-            Optional.empty(),
-            1,
-            "As it ripens; how much in which month stands in the harvest by month."
-                + (rest.isEmpty() ? "" : " It rests in " + rest + ": too hot."),
-            days.source()));
+            new CareAct.When(n, from.isBefore(planted) ? planted : from, until, 1),
+            Optional.empty()));
   }
 }

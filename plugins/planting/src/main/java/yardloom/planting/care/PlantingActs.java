@@ -129,7 +129,13 @@ final class PlantingActs {
       LocalDate until,
       String how,
       Source source) {
-    acts.add(new CareAct(key, act, what, kinds, 1, from, until, Optional.empty(), 0, how, source));
+    acts.add(
+        new CareAct(
+            key,
+            new CareTask(act, what, how, source),
+            kinds,
+            new CareAct.When(1, from, until, 0),
+            Optional.empty()));
   }
 
   /** Annuals in the seasons after the first, and second sowings, in the days that tables have. */
@@ -139,12 +145,14 @@ final class PlantingActs {
     for (PlantingWindow w : in.all(YardFacts.PLANTING_WINDOWS)) {
       Optional<Lot> lot =
           lots.all().stream().filter(l -> l.plant().name().equals(w.plant())).findFirst();
-      if (lot.isEmpty() || !lot.get().plant().season().isAnnual()) {
+      if (lot.isEmpty() || !lot.get().plant().growth().season().isAnnual()) {
         continue;
       }
       for (PlantingWindow.Period p : w.periods()) {
         String key =
-            CareYears.slug(p.how() + " " + lot.get().plant().window()) + "-" + p.until().value();
+            CareYears.slug(p.how() + " " + lot.get().plant().growth().window())
+                + "-"
+                + p.until().value();
         sowings
             .computeIfAbsent(key, k -> new Sowing(k, p.how(), p, new TreeSet<>()))
             .kinds()
@@ -161,16 +169,14 @@ final class PlantingActs {
           acts.add(
               new CareAct(
                   CareYears.slug(s.key()),
-                  Act.SOW,
-                  capital(s.how()),
+                  new CareTask(
+                      Act.SOW,
+                      capital(s.how()),
+                      "Where another family grew last season; see When to plant.",
+                      SOWN),
                   List.copyOf(s.kinds()),
-                  n,
-                  from,
-                  until,
-                  Optional.empty(),
-                  1,
-                  "Where another family grew last season; see When to plant.",
-                  SOWN));
+                  new CareAct.When(n, from, until, 1),
+                  Optional.empty()));
         }
       }
     }
@@ -194,25 +200,27 @@ final class PlantingActs {
         acts.add(
             new CareAct(
                 lot.turn().get().key(),
-                Act.SOW,
-                "Clear, feed and plant the next",
+                new CareTask(
+                    Act.SOW,
+                    "Clear, feed and plant the next",
+                    "Cut "
+                        + cleared
+                        + " at the ground, its roots stay; spread "
+                        + Say.depth(BETWEEN, units)
+                        + " of compost ("
+                        + Say.volume(lot.turn().get().ground().deep(BETWEEN), units)
+                        + ") and plant "
+                        + kind
+                        + " on its ground. The household does it: the crew's visits end with what stands"
+                        + " first.",
+                    TURN),
                 List.of(kind),
-                n,
-                from,
-                from.plusDays(turn.latest().toEpochDay() - turn.planted().toEpochDay()),
-                Optional.empty(),
-                1,
-                "Cut "
-                    + cleared
-                    + " at the ground, its roots stay; spread "
-                    + Say.depth(BETWEEN, units)
-                    + " of compost ("
-                    + Say.volume(lot.turn().get().ground().deep(BETWEEN), units)
-                    + ") and plant "
-                    + kind
-                    + " on its ground. The household does it: the crew's visits end with what stands"
-                    + " first.",
-                TURN));
+                new CareAct.When(
+                    n,
+                    from,
+                    from.plusDays(turn.latest().toEpochDay() - turn.planted().toEpochDay()),
+                    1),
+                Optional.empty()));
       }
     }
   }
@@ -227,21 +235,23 @@ final class PlantingActs {
         acts.add(
             new CareAct(
                 CareYears.slug("thin out " + p.bed().id().name() + " " + p.plant().name()),
-                Act.THIN,
-                "Thin out " + p.bed().id().name(),
+                new CareTask(
+                    Act.THIN,
+                    "Thin out " + p.bed().id().name(),
+                    (p.at().size() - stay)
+                        + " of "
+                        + p.at().size()
+                        + " go, "
+                        + stay
+                        + " stay: lift and give away, or cut at the ground.",
+                    THINNED),
                 List.of(p.plant().name()),
-                Math.min(thinned.get().season(), CareAct.GROWN),
-                season.day(true, -60),
-                season.day(true, -21),
-                Optional.empty(),
-                0,
-                (p.at().size() - stay)
-                    + " of "
-                    + p.at().size()
-                    + " go, "
-                    + stay
-                    + " stay: lift and give away, or cut at the ground.",
-                THINNED));
+                new CareAct.When(
+                    Math.min(thinned.get().season(), CareAct.GROWN),
+                    season.day(true, -60),
+                    season.day(true, -21),
+                    0),
+                Optional.empty()));
       }
     }
   }

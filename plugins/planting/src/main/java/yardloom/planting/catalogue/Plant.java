@@ -13,48 +13,75 @@ import yardloom.kernel.unit.Length;
 /**
  * A row of the plant catalogue; every figure keeps its own source.
  *
- * @param inRow distance of neighbours in a row
- * @param rows distance of rows in open ground
- * @param spread diameter of a grown plant
- * @param height height of a grown plant
- * @param start how it is usually put into the ground; common practice
- * @param family the accepted botanical family; crops of one share pests and are rotated together
- * @param crop the row of FAO-56 it draws water like
- * @param cropStandsIn whether that row is of a related crop, for want of its own
- * @param juglone who says that it suffers near trees that make juglone; empty if nobody does
- * @param makesJuglone whether its roots give off juglone, which poisons some plants near it
- * @param harmful whether the caution is about harm to people or animals
- * @param window the group of kinds that are planted in the same days
- * @param mulchGroup how it grows, for the chips it bears: woody, spreading, low or annual
  * @param mulch how deep chips may lie on it, by how it grows
  * @param own what else is said of a plant of the user's own; empty for those of the catalogue
  */
 public record Plant(
     String name,
     String botanical,
-    String family,
-    Source familySource,
-    Form form,
-    Season season,
-    Start start,
-    SizeRange inRow,
-    SizeRange rows,
-    SizeRange spread,
-    SizeRange height,
-    LightNeed.Amount light,
-    Source lightSource,
-    Crop crop,
-    boolean cropStandsIn,
-    Source cropSource,
-    Optional<Source> juglone,
-    boolean makesJuglone,
-    boolean harmful,
-    String caution,
-    Source cautionSource,
-    String window,
-    String mulchGroup,
+    Family family,
+    Growth growth,
+    Size size,
+    Light light,
+    Draw draw,
+    Juglone juglone,
+    Caution caution,
     Borne mulch,
     Optional<Own> own) {
+
+  /** The accepted botanical family; crops of one share pests and are rotated together. */
+  public record Family(String name, Source source) {}
+
+  /**
+   * How it grows and comes into the ground.
+   *
+   * @param start how it is usually put into the ground; common practice
+   * @param window the group of kinds that are planted in the same days
+   */
+  public record Growth(Form form, Season season, Start start, String window) {}
+
+  /**
+   * Spacing, and measures of a grown plant.
+   *
+   * @param inRow distance of neighbours in a row
+   * @param rows distance of rows in open ground
+   * @param spread diameter of a grown plant
+   */
+  public record Size(SizeRange inRow, SizeRange rows, SizeRange spread, SizeRange height) {
+    /** What of it was recalled and not verified. */
+    private void unverified(List<String> found) {
+      note(found, "in-row spacing", inRow.source());
+      note(found, "row spacing", rows.source());
+      note(found, "spread", spread.source());
+      note(found, "height", height.source());
+    }
+  }
+
+  /** The light it wants. */
+  public record Light(LightNeed.Amount amount, Source source) {}
+
+  /**
+   * The water it draws.
+   *
+   * @param crop the row of FAO-56 it draws water like
+   * @param standsIn whether that row is of a related crop, for want of its own
+   */
+  public record Draw(Crop crop, boolean standsIn, Source source) {}
+
+  /**
+   * Its part in the poison of walnut roots.
+   *
+   * @param suffers who says that it suffers near trees that make juglone; empty if nobody does
+   * @param makes whether its roots give off juglone, which poisons some plants near it
+   */
+  public record Juglone(Optional<Source> suffers, boolean makes) {}
+
+  /**
+   * What to look out for.
+   *
+   * @param harmful whether it is about harm to people or animals
+   */
+  public record Caution(boolean harmful, String text, Source source) {}
 
   /** How it grows; decides symbol and row spacing. */
   public enum Form {
@@ -101,9 +128,10 @@ public record Plant(
   /**
    * How deep chips may lie where it grows.
    *
+   * @param group how it grows, for the chips it bears: woody, spreading, low or annual
    * @param most depth as laid; what is deeper smothers its crown or stems
    */
-  public record Borne(Length most, Source source) {}
+  public record Borne(String group, Length most, Source source) {}
 
   /**
    * A plant that the catalogue does not have, or has otherwise.
@@ -145,19 +173,16 @@ public record Plant(
 
   /** When it is bought and planted: what is woody before the cardboard, all else through it. */
   public WorkPhase phase() {
-    return form.isWoody() ? WorkPhase.TREES : WorkPhase.PLANT;
+    return growth.form().isWoody() ? WorkPhase.TREES : WorkPhase.PLANT;
   }
 
   /** What of this row was recalled and not verified. */
   public List<String> unverified() {
     List<String> found = new ArrayList<>();
-    note(found, "in-row spacing", inRow.source());
-    note(found, "row spacing", rows.source());
-    note(found, "spread", spread.source());
-    note(found, "height", height.source());
-    note(found, "light", lightSource);
-    note(found, "crop coefficient", cropSource);
-    note(found, "caution", cautionSource);
+    size.unverified(found);
+    note(found, "light", light.source());
+    note(found, "crop coefficient", draw.source());
+    note(found, "caution", caution.source());
     return List.copyOf(found);
   }
 

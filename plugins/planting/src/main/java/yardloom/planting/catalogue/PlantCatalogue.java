@@ -163,7 +163,8 @@ public final class PlantCatalogue {
    */
   public static Plant.Borne borne(String group) {
     DataRow row = MULCH.row("mulch", group);
-    return new Plant.Borne(Length.inches(row.number("most_in")), SOURCES.cited(row, "source"));
+    return new Plant.Borne(
+        group, Length.inches(row.number("most_in")), SOURCES.cited(row, "source"));
   }
 
   /**
@@ -174,7 +175,7 @@ public final class PlantCatalogue {
   public static String windowGroup(String group) {
     Set<String> groups =
         SHIPPED.byName.values().stream()
-            .map(Plant::window)
+            .map(p -> p.growth().window())
             .collect(Collectors.toCollection(TreeSet::new));
     if (!groups.contains(group)) {
       throw new PlanException(
@@ -186,34 +187,39 @@ public final class PlantCatalogue {
 
   private record Row(DataRow cells, Map<String, Crop> crops) {
     Plant plant() {
-      boolean standsIn = cells.text("crop_stands_in").equals("yes");
-      Crop crop = crop();
       return new Plant(
           cells.text("name"),
           cells.text("botanical"),
-          cells.text("family"),
-          source("family_source"),
+          new Plant.Family(cells.text("family"), source("family_source")),
+          growth(),
+          new Plant.Size(range("in_row"), range("row"), range("spread"), range("height")),
+          new Plant.Light(
+              Choices.parse(LightNeed.Amount.class, cells.text("light")), source("light_source")),
+          draw(),
+          new Plant.Juglone(
+              Optional.of(cells.text("juglone_source"))
+                  .filter(c -> !c.isEmpty())
+                  .map(SOURCES::source),
+              cells.text("makes_juglone").equals("yes")),
+          new Plant.Caution(
+              cells.text("harm").equals("yes"), cells.text("caution"), source("caution_source")),
+          borne(cells.text("mulch")),
+          Optional.empty());
+    }
+
+    private Plant.Growth growth() {
+      return new Plant.Growth(
           Choices.parse(Plant.Form.class, cells.text("form")),
           Choices.parse(Plant.Season.class, cells.text("season")),
           Choices.parse(Plant.Start.class, cells.text("start")),
-          range("in_row"),
-          range("row"),
-          range("spread"),
-          range("height"),
-          Choices.parse(LightNeed.Amount.class, cells.text("light")),
-          source("light_source"),
-          crop,
-          standsIn,
-          SOURCES.source(standsIn ? crop.source() + STAND_IN : crop.source()),
-          Optional.of(cells.text("juglone_source")).filter(c -> !c.isEmpty()).map(SOURCES::source),
-          cells.text("makes_juglone").equals("yes"),
-          cells.text("harm").equals("yes"),
-          cells.text("caution"),
-          source("caution_source"),
-          cells.text("window"),
-          cells.text("mulch"),
-          borne(cells.text("mulch")),
-          Optional.empty());
+          cells.text("window"));
+    }
+
+    private Plant.Draw draw() {
+      boolean standsIn = cells.text("crop_stands_in").equals("yes");
+      Crop crop = crop();
+      return new Plant.Draw(
+          crop, standsIn, SOURCES.source(standsIn ? crop.source() + STAND_IN : crop.source()));
     }
 
     private Crop crop() {

@@ -17,7 +17,7 @@ final class JugloneRule {
     List<Finding> found = new ArrayList<>();
     List<JugloneNearRule.Poison> trees =
         layout.specimens().stream()
-            .filter(s -> s.plant().makesJuglone())
+            .filter(s -> s.plant().juglone().makes())
             .map(s -> new JugloneNearRule.Poison(s.plant().name(), s.tree().at()))
             .toList();
     for (Planting p : layout.plantings()) {

@@ -75,10 +75,10 @@ public final class PlantingChecks {
                         + ReasonWords.both(plan, p.spacing())
                         + ", and all of the bed than the half of it that one row needs",
                     "widen the bed, give a smaller spacing, or plant nothing else in it",
-                    plant.inRow().source())
+                    plant.size().inRow().source())
                 .about(p.bed().id(), p.place())
                 .marking(p.ground()));
-      } else if (apart(p).compareTo(plant.inRow().low().times(0.999)) < 0) {
+      } else if (apart(p).compareTo(plant.size().inRow().low().times(0.999)) < 0) {
         found.add(
             Finding.of(
                     id,
@@ -87,10 +87,10 @@ public final class PlantingChecks {
                         + " stands at "
                         + ReasonWords.both(plan, p.spacing())
                         + ", closer than the "
-                        + ReasonWords.both(plan, plant.inRow().low())
+                        + ReasonWords.both(plan, plant.size().inRow().low())
                         + " of its source",
                     "space it wider, or thin it as it grows",
-                    plant.inRow().source())
+                    plant.size().inRow().source())
                 .about(p.bed().id(), p.place()));
       }
     }
@@ -136,7 +136,8 @@ public final class PlantingChecks {
 
   /** One finding for the plan, so that every harmful plant is read in one place. */
   private static List<Finding> harm(String id, Plan plan, PlantPlaces layout) {
-    List<Plant> harmful = layout.kinds().values().stream().filter(Plant::harmful).toList();
+    List<Plant> harmful =
+        layout.kinds().values().stream().filter(p -> p.caution().harmful()).toList();
     if (harmful.isEmpty()) {
       return List.of();
     }
@@ -147,8 +148,8 @@ public final class PlantingChecks {
                 p ->
                     p.name()
                         + ": "
-                        + p.caution()
-                        + (one ? "" : " [" + p.cautionSource().cite() + "]"))
+                        + p.caution().text()
+                        + (one ? "" : " [" + p.caution().source().cite() + "]"))
             .collect(Collectors.joining("; "));
     return List.of(
         Finding.of(
@@ -157,7 +158,7 @@ public final class PlantingChecks {
             named,
             "tell everyone who lives with the garden; keep children and animals in mind",
             one
-                ? harmful.get(0).cautionSource()
+                ? harmful.get(0).caution().source()
                 : Source.commonPractice("harmful plants are named, each with its source")));
   }
 

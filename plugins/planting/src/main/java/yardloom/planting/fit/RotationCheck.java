@@ -47,14 +47,16 @@ public final class RotationCheck implements Check {
     Map<String, Set<String>> kinds = new TreeMap<>();
     Area all = Area.ZERO;
     for (Planting p : facts.get(PlantPlaces.KEY).plantings()) {
-      if (p.plant().season().isAnnual() && !p.at().isEmpty()) {
+      if (p.plant().growth().season().isAnnual() && !p.at().isEmpty()) {
         Area area = p.ground().area();
         // Ground that carries two crops in a year is there once, and once for one family.
         all = p.follows().isPresent() ? all : all.plus(area);
         if (!isFamilyThereBefore(p)) {
-          ground.merge(p.plant().family(), area, Area::plus);
+          ground.merge(p.plant().family().name(), area, Area::plus);
         }
-        kinds.computeIfAbsent(p.plant().family(), k -> new TreeSet<>()).add(p.plant().name());
+        kinds
+            .computeIfAbsent(p.plant().family().name(), k -> new TreeSet<>())
+            .add(p.plant().name());
       }
     }
     StringBuilder much = new StringBuilder();
@@ -85,7 +87,7 @@ public final class RotationCheck implements Check {
   private static boolean isFamilyThereBefore(Planting p) {
     for (Planting at = p; at.follows().isPresent(); ) {
       at = at.follows().get().before();
-      if (at.plant().family().equals(p.plant().family())) {
+      if (at.plant().family().name().equals(p.plant().family().name())) {
         return true;
       }
     }

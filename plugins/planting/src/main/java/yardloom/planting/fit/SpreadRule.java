@@ -39,7 +39,7 @@ final class SpreadRule {
   /** A planting that outgrows its bed. */
   private record Overgrown(Planting planting, Length over, Length bedWidth) {
     Length spread() {
-      return planting.plant().spread().middle();
+      return planting.plant().size().spread().middle();
     }
 
     boolean isWider() {
@@ -91,7 +91,7 @@ final class SpreadRule {
   }
 
   private static Length radius(Planting p) {
-    return p.plant().spread().middle().div(2);
+    return p.plant().size().spread().middle().div(2);
   }
 
   private static Length fromEdge(Planting p, Point at) {

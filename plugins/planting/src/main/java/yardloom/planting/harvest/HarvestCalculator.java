@@ -87,7 +87,7 @@ public final class HarvestCalculator implements Calculator {
 
   private static Range<Mass> harvest(Planting p, Yield yield) {
     Length width = LongAxis.of(p.ground()).width();
-    Length usual = p.plant().rows().middle();
+    Length usual = p.plant().size().rows().middle();
     // What is planted densely bears its full harvest once it is thinned.
     Thinning.Grown grown = Thinning.grown(p);
     double share = Crowding.share(width, grown.spacing(), grown.rowSpacing(), usual);
@@ -117,7 +117,7 @@ public final class HarvestCalculator implements Calculator {
         };
     if (yield.per() != Yield.Per.SQUARE_FOOT) {
       why.from("row spacing", grown.rowSpacing(), p.place())
-          .from("usual row spacing", p.plant().rows().middle())
+          .from("usual row spacing", p.plant().size().rows().middle())
           .from("share kept", share);
     }
     double count =

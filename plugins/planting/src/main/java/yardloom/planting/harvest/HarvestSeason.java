@@ -61,7 +61,8 @@ public record HarvestSeason(int from, int until, Source source) {
       Plant plant, MonthDay begins, Optional<ClimateNormals> climate) {
     List<String> roles = Growth.roles(plant);
     boolean ripens = roles.contains("fruit") || roles.contains("nut");
-    boolean waits = ripens && !plant.season().isAnnual() && SHIPPED.containsKey(plant.name());
+    boolean waits =
+        ripens && !plant.growth().season().isAnnual() && SHIPPED.containsKey(plant.name());
     boolean rests = ChillNeeds.of(plant).isPresent();
     return of(plant).map(s -> waits ? s.later(begins, climate, rests) : s);
   }
@@ -126,7 +127,7 @@ public record HarvestSeason(int from, int until, Source source) {
    */
   public static Set<Month> rests(Plant plant, Optional<ClimateNormals> climate) {
     Set<Month> rests = EnumSet.noneOf(Month.class);
-    if (climate.isPresent() && plant.season() == Plant.Season.ANNUAL) {
+    if (climate.isPresent() && plant.growth().season() == Plant.Season.ANNUAL) {
       for (Month month : Month.values()) {
         climate
             .get()

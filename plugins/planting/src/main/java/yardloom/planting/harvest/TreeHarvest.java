@@ -54,7 +54,7 @@ final class TreeHarvest {
   }
 
   private static Derived<Mass> grown(Specimen s, Yield yield, Mass each) {
-    Length spread = s.plant().spread().middle();
+    Length spread = s.plant().size().spread().middle();
     double share = crownShare(s.tree().crown(), spread);
     return Derived.by("yield of one × share of its crown", SHARE)
         .from("yield of one", each, s.place())

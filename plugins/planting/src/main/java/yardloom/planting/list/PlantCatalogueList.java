@@ -36,10 +36,10 @@ public final class PlantCatalogueList {
     Growth growth = Growth.of(plant);
     Map<String, String> traits = new TreeMap<>();
     traits.put("botanical", plant.botanical());
-    traits.put("family", plant.family());
+    traits.put("family", plant.family().name());
     traits.put("layer", Choices.text(growth.layer()));
     traits.put("life", Choices.text(growth.life()));
-    traits.put("light", Choices.text(plant.light()));
+    traits.put("light", Choices.text(plant.light().amount()));
     traits.put("native", growth.nativeTo().orElse(""));
     traits.put("roles", String.join(", ", Growth.roles(plant)));
     traits.put("water", WaterClass.of(plant).map(w -> Choices.text(w.of())).orElse(""));
@@ -47,9 +47,9 @@ public final class PlantCatalogueList {
     traits.put("drainage", SoilNeed.of(plant).map(s -> Choices.text(s.drainage())).orElse(""));
     traits.put("zone", ColdLimits.of(plant).map(l -> l.coldest() + " and warmer").orElse(""));
     traits.put("hours", hours(LeastLight.of(plant).hours()));
-    traits.put("height", size(plant.height()));
-    traits.put("spread", size(plant.spread()));
-    traits.put("spacing", size(plant.inRow()));
+    traits.put("height", size(plant.size().height()));
+    traits.put("spread", size(plant.size().spread()));
+    traits.put("spacing", size(plant.size().inRow()));
     traits.put("harms", harms(plant));
     traits.put("bears", Bearing.of(plant).map(b -> "from year " + b.first()).orElse(""));
     traits.put("care", String.join(", ", KindCare.of(plant)));

@@ -70,7 +70,7 @@ public final class PlantList implements TableMaker {
                 Cell.text(family(plant)),
                 Cell.of(counts.get(name).total())));
     if (!kinds.isEmpty()) {
-      if (kinds.values().stream().anyMatch(p -> p.start().isInDrills())) {
+      if (kinds.values().stream().anyMatch(p -> p.growth().start().isInDrills())) {
         table.note("Seed and sets: as many plants stand once thinned; get them by length of row.");
       }
       table.note("New trees are counted; what stands already is not bought.");
@@ -79,12 +79,12 @@ public final class PlantList implements TableMaker {
   }
 
   private static String drills(Plant plant) {
-    return plant.start().isInDrills() ? ", " + Choices.text(plant.start()) : "";
+    return plant.growth().start().isInDrills() ? ", " + Choices.text(plant.growth().start()) : "";
   }
 
   private static String family(Plant plant) {
-    boolean recalled = plant.familySource().standing() == Standing.MEMORY;
-    return plant.family() + (recalled ? " *" : "");
+    boolean recalled = plant.family().source().standing() == Standing.MEMORY;
+    return plant.family().name() + (recalled ? " *" : "");
   }
 
   /** Of one kind, place by place. */

@@ -65,7 +65,7 @@ public final class PlantNamePainter implements Painter {
 
   private static String kind(Planting p) {
     int drills = p.drills().size();
-    return p.plant().start().isInDrills()
+    return p.plant().growth().start().isInDrills()
         ? drills + (drills == 1 ? " row of " : " rows of ") + p.plant().name()
         : p.at().size() + " " + p.plant().name() + (p.choice().stands() ? " (existing)" : "");
   }

@@ -46,13 +46,13 @@ public final class PlantTable implements TableMaker {
           Cell.of(p.count()),
           Cell.of(p.spacing()),
           Cell.of(p.rowSpacing()),
-          Cell.of(p.plant().spread().middle()),
-          Cell.text(Choices.text(p.plant().light())),
+          Cell.of(p.plant().size().spread().middle()),
+          Cell.text(Choices.text(p.plant().light().amount())),
           Cell.text(caution(p.plant())),
           Cell.text(
               p.choice().spacing().isPresent()
                   ? "given in the plan"
-                  : p.plant().inRow().source().cite()));
+                  : p.plant().size().inRow().source().cite()));
     }
     for (Planting.Specimen s : facts.get(PlantPlaces.KEY).specimens()) {
       table.row(
@@ -63,7 +63,7 @@ public final class PlantTable implements TableMaker {
           Cell.BLANK,
           Cell.BLANK,
           Cell.of(s.crown()),
-          Cell.text(Choices.text(s.plant().light())),
+          Cell.text(Choices.text(s.plant().light().amount())),
           Cell.text(caution(s.plant())),
           Cell.text("given in the plan"));
     }
@@ -92,7 +92,7 @@ public final class PlantTable implements TableMaker {
   }
 
   private static String caution(Plant plant) {
-    boolean recalled = plant.cautionSource().standing() == Standing.MEMORY;
-    return plant.caution() + (recalled ? " *" : "");
+    boolean recalled = plant.caution().source().standing() == Standing.MEMORY;
+    return plant.caution().text() + (recalled ? " *" : "");
   }
 }

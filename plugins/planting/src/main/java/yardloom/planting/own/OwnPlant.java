@@ -74,34 +74,42 @@ final class OwnPlant {
 
   private Plant plant() {
     traits();
-    String caution = text("caution").orElse(like.caution());
-    Optional<String> light = text("light");
     return new Plant(
         name(),
         text("botanical").orElse(like.botanical()),
-        text("family").orElse(like.family()),
-        by("family", like.familySource()),
-        like.form(),
-        like.season(),
-        like.start(),
-        size("spacing", like.inRow()),
-        size("rows", like.rows()),
-        size("spread", like.spread()),
-        size("height", like.height()),
-        light.map(l -> choice(LightNeed.Amount.class, "light", l)).orElse(like.light()),
-        by("light", like.lightSource()),
-        like.crop(),
-        true,
-        standIn(like.cropSource()),
+        new Plant.Family(
+            text("family").orElse(like.family().name()), by("family", like.family().source())),
+        growth(),
+        new Plant.Size(
+            size("spacing", like.size().inRow()),
+            size("rows", like.size().rows()),
+            size("spread", like.size().spread()),
+            size("height", like.size().height())),
+        light(),
+        new Plant.Draw(like.draw().crop(), true, standIn(like.draw().source())),
         like.juglone(),
-        like.makesJuglone(),
-        like.harmful() || text("harms").isPresent(),
-        caution,
-        by("caution", like.cautionSource()),
-        text("window").map(this::window).orElse(like.window()),
-        text("mulch").orElse(like.mulchGroup()),
+        new Plant.Caution(
+            like.caution().harmful() || text("harms").isPresent(),
+            text("caution").orElse(like.caution().text()),
+            by("caution", like.caution().source())),
         text("mulch").map(this::borne).orElse(like.mulch()),
         Optional.of(new Plant.Own(like.model(), traits)));
+  }
+
+  private Plant.Growth growth() {
+    return new Plant.Growth(
+        like.growth().form(),
+        like.growth().season(),
+        like.growth().start(),
+        text("window").map(this::window).orElse(like.growth().window()));
+  }
+
+  private Plant.Light light() {
+    return new Plant.Light(
+        text("light")
+            .map(l -> choice(LightNeed.Amount.class, "light", l))
+            .orElse(like.light().amount()),
+        by("light", like.light().source()));
   }
 
   private String name() {

@@ -68,7 +68,7 @@ public final class GrownPicture implements Painter {
   public List<Mark> paint(Plan plan, Facts facts) {
     List<Mark> marks = new ArrayList<>();
     for (Planting p : facts.get(PlantPlaces.KEY).drawn()) {
-      if (p.plant().start().isInDrills()) {
+      if (p.plant().growth().start().isInDrills()) {
         p.drills().stream().filter(d -> d.size() > 1).forEach(d -> marks.add(row(p, d)));
       } else {
         p.at().forEach(at -> disc(p, at, marks));
@@ -80,19 +80,23 @@ public final class GrownPicture implements Painter {
   private static Mark row(Planting p, List<Point> drill) {
     Line line = Line.between(drill.get(0), drill.get(drill.size() - 1));
     return new Mark.Region(
-        line.strip(Length.metres(LEAST_SPREAD_M)), STYLES.get(p.plant().form()), p.plant().name());
+        line.strip(Length.metres(LEAST_SPREAD_M)),
+        STYLES.get(p.plant().growth().form()),
+        p.plant().name());
   }
 
   private static void disc(Planting p, Point at, List<Mark> marks) {
-    double radius = Math.max(LEAST_SPREAD_M, p.plant().spread().middle().metres()) / 2;
+    double radius = Math.max(LEAST_SPREAD_M, p.plant().size().spread().middle().metres()) / 2;
     String about = p.plant().name();
     marks.add(
         new Mark.Region(
-            Shape.circle(at, Length.metres(radius)), STYLES.get(p.plant().form()), about));
+            Shape.circle(at, Length.metres(radius)), STYLES.get(p.plant().growth().form()), about));
     Point lit = at.moved(Length.metres(-LIT_BY * radius), Length.metres(LIT_BY * radius));
     marks.add(
         new Mark.Region(
-            Shape.circle(lit, Length.metres(LIT * radius)), LIGHTS.get(p.plant().form()), about));
+            Shape.circle(lit, Length.metres(LIT * radius)),
+            LIGHTS.get(p.plant().growth().form()),
+            about));
   }
 
   @Override
@@ -100,7 +104,7 @@ public final class GrownPicture implements Painter {
     Set<Form> drawn = EnumSet.noneOf(Form.class);
     for (Planting p : facts.get(PlantPlaces.KEY).drawn()) {
       if (!p.at().isEmpty()) {
-        drawn.add(p.plant().form());
+        drawn.add(p.plant().growth().form());
       }
     }
     return drawn.stream().map(f -> LegendEntry.area(words(f), STYLES.get(f))).toList();

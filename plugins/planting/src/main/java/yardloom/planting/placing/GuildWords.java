@@ -76,8 +76,8 @@ public final class GuildWords {
     for (Map.Entry<GuildRole, String> e : kinds.entrySet()) {
       Plant plant = plant(in, e.getKey(), e.getValue());
       if (inner != null) {
-        Length half = inner.spread().middle().div(2);
-        radius = radius.plus(half).plus(plant.spread().middle().div(2));
+        Length half = inner.size().spread().middle().div(2);
+        radius = radius.plus(half).plus(plant.size().spread().middle().div(2));
       } else if (radius == null) {
         radius = Planting.offStem(plant);
       }
@@ -99,7 +99,7 @@ public final class GuildWords {
   }
 
   private static Length apart(Plant plant) {
-    return plant.inRow().middle();
+    return plant.size().inRow().middle();
   }
 
   private static Plant plant(BedScope in, GuildRole role, String name) {
@@ -108,7 +108,7 @@ public final class GuildWords {
     if (!Growth.roles(plant).contains(role.text())) {
       List<String> others =
           catalogue.all().stream()
-              .filter(p -> p.form() != Plant.Form.TREE && !p.season().isAnnual())
+              .filter(p -> p.growth().form() != Plant.Form.TREE && !p.growth().season().isAnnual())
               .filter(p -> Growth.roles(p).contains(role.text()))
               .map(p -> "'" + p.name() + "'")
               .limit(NAMED)

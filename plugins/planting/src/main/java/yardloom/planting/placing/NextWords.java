@@ -66,7 +66,7 @@ public final class NextWords {
     annual(in, found, "come after");
     PlantingWords.checkRange("spacing", spacing);
     PlantingWords.checkRange("rowSpacing", rowSpacing);
-    if (days == null && found.crop().stages().isEmpty()) {
+    if (days == null && found.draw().crop().stages().isEmpty()) {
       throw new PlanException(
           ProblemCode.MISSING_OPTION,
           in.place(),
@@ -91,7 +91,7 @@ public final class NextWords {
   }
 
   private static void annual(BedScope in, Plant plant, String what) {
-    if (!plant.season().isAnnual()) {
+    if (!plant.growth().season().isAnnual()) {
       throw new PlanException(
           ProblemCode.CONTRADICTION,
           in.place(),

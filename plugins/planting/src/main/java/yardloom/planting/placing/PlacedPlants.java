@@ -68,7 +68,7 @@ final class PlacedPlants {
   private void single(Entry<Placed> line) {
     PlantChoice choice = line.value().choice();
     Plant plant = PlantCatalogue.of(plan).plant(choice.plant());
-    Length spacing = choice.spacing().orElseGet(() -> plant.inRow().middle());
+    Length spacing = choice.spacing().orElseGet(() -> plant.size().inRow().middle());
     List<Point> wanted = wanted(line, spacing);
     Clearance inside = Clearance.within(bed.shape());
     Predicate<Point> free = rest.insideTest();
@@ -129,7 +129,8 @@ final class PlacedPlants {
     Length spacing = Length.ZERO;
     for (int k = 0; k < plants.size(); k++) {
       Plant plant = plants.get(k);
-      Length own = lines.get(k).value().choice().spacing().orElseGet(() -> plant.inRow().middle());
+      Length own =
+          lines.get(k).value().choice().spacing().orElseGet(() -> plant.size().inRow().middle());
       spacing = own.compareTo(spacing) > 0 ? own : spacing;
     }
     Length rows = Lattice.rowSpacing(spacing, Layout.STAGGERED);

@@ -42,7 +42,8 @@ public final class PlacingWords {
     int plants =
         count == null
             ? RingPlaces.count(
-                radius, PlantCatalogue.of(in.draft().attributes()).plant(name).inRow().middle())
+                radius,
+                PlantCatalogue.of(in.draft().attributes()).plant(name).size().inRow().middle())
             : whole(in, "count", count);
     add(in, name, null, stock, new Placement.Ring(round, radius, plants, Optional.empty()));
   }
@@ -157,7 +158,7 @@ public final class PlacingWords {
 
   static void add(BedScope in, String name, Length spacing, String stock, Placement where) {
     Plant found = PlantCatalogue.of(in.draft().attributes()).plant(name);
-    if (found.form() == Plant.Form.TREE) {
+    if (found.growth().form() == Plant.Form.TREE) {
       throw new PlanException(
           ProblemCode.MISPLACED_WORD,
           in.place(),

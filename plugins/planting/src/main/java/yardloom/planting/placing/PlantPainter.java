@@ -47,7 +47,7 @@ public final class PlantPainter implements Painter {
   public List<Mark> paint(Plan plan, Facts facts) {
     List<Mark> marks = new ArrayList<>();
     for (Planting p : facts.get(PlantPlaces.KEY).drawn()) {
-      if (p.plant().start().isInDrills()) {
+      if (p.plant().growth().start().isInDrills()) {
         drills(p, marks);
       } else {
         Set<Point> stay =
@@ -69,7 +69,7 @@ public final class PlantPainter implements Painter {
 
   private static List<Mark> symbol(Planting p, Point at) {
     return PlantSymbol.of(p.plant())
-        .at(at, p.plant().spread().middle(), p.choice().stands(), p.plant().name());
+        .at(at, p.plant().size().spread().middle(), p.choice().stands(), p.plant().name());
   }
 
   /** What is sown in drills stands too close for a mark of each plant. */
@@ -89,7 +89,7 @@ public final class PlantPainter implements Painter {
     Set<PlantSymbol> symbols = new TreeSet<>();
     boolean inDrills = false;
     for (Planting p : facts.get(PlantPlaces.KEY).drawn()) {
-      if (!p.at().isEmpty() && p.plant().start().isInDrills()) {
+      if (!p.at().isEmpty() && p.plant().growth().start().isInDrills()) {
         inDrills = true;
       } else if (!p.at().isEmpty()) {
         symbols.add(PlantSymbol.of(p.plant()));

@@ -51,8 +51,9 @@ record PlantSymbol(Habit habit, boolean evergreen, boolean small)
 
   static PlantSymbol of(Plant plant) {
     Habit habit = habitOf(plant);
-    boolean small = plant.spread().middle().compareTo(SMALL) < 0;
-    return new PlantSymbol(habit, plant.season() == Season.EVERGREEN, small && !isOutlined(habit));
+    boolean small = plant.size().spread().middle().compareTo(SMALL) < 0;
+    return new PlantSymbol(
+        habit, plant.growth().season() == Season.EVERGREEN, small && !isOutlined(habit));
   }
 
   private static boolean isOutlined(Habit habit) {
@@ -60,10 +61,10 @@ record PlantSymbol(Habit habit, boolean evergreen, boolean small)
   }
 
   private static Habit habitOf(Plant plant) {
-    if (plant.form() == Form.HERB) {
+    if (plant.growth().form() == Form.HERB) {
       return Growth.of(plant).layer() == Growth.Layer.COVER ? Habit.COVER : Habit.PERENNIAL;
     }
-    return switch (plant.form()) {
+    return switch (plant.growth().form()) {
       case TREE -> Habit.TREE;
       case SHRUB -> Habit.SHRUB;
       case VINE -> Habit.CLIMBER;

@@ -114,7 +114,7 @@ public record Planting(
       Optional<String> stock) {
     /** How wide it grows: as it is kept, else as its kind does. */
     public Length width() {
-      return trained.map(Trained::width).orElseGet(() -> plant.spread().middle());
+      return trained.map(Trained::width).orElseGet(() -> plant.size().spread().middle());
     }
 
     /** How wide its leaves reach: as it is trained, else as drawn. */
@@ -134,7 +134,7 @@ public record Planting(
 
     /** What tree, and grass if any, draw together. */
     public Crop.Coefficients kc() {
-      return inGrass ? plant.crop().inGrass().orElseThrow() : plant.crop().kc();
+      return inGrass ? plant.draw().crop().inGrass().orElseThrow() : plant.draw().crop().kc();
     }
   }
 
@@ -209,7 +209,7 @@ public record Planting(
 
   /** How far a plant keeps off stems: half its grown spread, and a foot at least. */
   public static Length offStem(Plant plant) {
-    Length half = plant.spread().middle().div(2);
+    Length half = plant.size().spread().middle().div(2);
     return half.compareTo(OFF_STEM) > 0 ? half : OFF_STEM;
   }
 
@@ -223,7 +223,7 @@ public record Planting(
       Plan plan, Element.Bed bed, SourceRef place, PlantChoice choice, Shape ground) {
     List<Element.Tree> stems = stems(plan, bed);
     Plant plant = PlantCatalogue.of(plan).plant(choice.plant());
-    Length spacing = choice.spacing().orElseGet(() -> plant.inRow().middle());
+    Length spacing = choice.spacing().orElseGet(() -> plant.size().inRow().middle());
     Length rows = choice.rowSpacing().orElseGet(() -> defaultRows(choice, plant, spacing));
     List<Point> lattice = places(bed, place, ground, spacing, rows, choice.layout());
     // Beside a row in a part of the bed stand others, beside one in all of it nobody.
@@ -253,9 +253,11 @@ public record Planting(
    */
   private static Length defaultRows(PlantChoice choice, Plant plant, Length spacing) {
     Length lattice = Lattice.rowSpacing(spacing, choice.layout());
-    boolean stays = choice.spacing().isEmpty() && !plant.season().isAnnual();
-    Length rows = plant.rows().middle();
-    return stays && (plant.form().isWoody() || rows.compareTo(lattice) > 0) ? rows : lattice;
+    boolean stays = choice.spacing().isEmpty() && !plant.growth().season().isAnnual();
+    Length rows = plant.size().rows().middle();
+    return stays && (plant.growth().form().isWoody() || rows.compareTo(lattice) > 0)
+        ? rows
+        : lattice;
   }
 
   /** The trees whose species the plan names. */

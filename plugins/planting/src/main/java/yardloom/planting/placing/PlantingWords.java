@@ -62,7 +62,7 @@ public final class PlantingWords {
           Boolean standing,
       @Opt(name = "stock", help = STOCK_HELP, fallback = USUAL_STOCK) String stock) {
     Plant found = PlantCatalogue.of(in.draft().attributes()).plant(name);
-    if (found.form() == Plant.Form.TREE) {
+    if (found.growth().form() == Plant.Form.TREE) {
       throw new PlanException(
           ProblemCode.MISPLACED_WORD,
           in.place(),
@@ -127,7 +127,7 @@ public final class PlantingWords {
       in.element().attributes().add(PlantingKeys.STOCK, stock, in.place());
     }
     if (Choices.parse(Below.class, below, Below.MULCH) == Below.GRASS) {
-      if (found.crop().inGrass().isEmpty()) {
+      if (found.draw().crop().inGrass().isEmpty()) {
         throw new PlanException(
             ProblemCode.CONTRADICTION,
             in.place(),

@@ -55,9 +55,9 @@ public final class TallSideCheck implements Check {
   }
 
   private static boolean shades(Plan plan, Planting tall, Planting low) {
-    Length height = tall.plant().height().middle();
+    Length height = tall.plant().size().height().middle();
     if (height.compareTo(TALL) < 0
-        || height.compareTo(low.plant().height().middle().times(TIMES)) < 0) {
+        || height.compareTo(low.plant().size().height().middle().times(TIMES)) < 0) {
       return false;
     }
     // The bearing of north on the plan, clockwise from straight up.
@@ -85,8 +85,8 @@ public final class TallSideCheck implements Check {
                 Locale.ROOT,
                 "%s grows to %.1f ft (%.2f m) on the sunny side of %s and shades it at noon",
                 tall.plant().name(),
-                tall.plant().height().middle().feet(),
-                tall.plant().height().middle().metres(),
+                tall.plant().size().height().middle().feet(),
+                tall.plant().size().height().middle().metres(),
                 low.plant().name()),
             "change the order of the lines of this bed, so that what is tall stands nearer the pole",
             RULE)

@@ -42,7 +42,7 @@ public final class RotationCalculator implements Calculator {
     // What follows another in the year goes round with it, on one plot.
     List<List<Planting>> crops =
         in.get(PlantPlaces.KEY).byGround().stream()
-            .filter(c -> c.get(0).plant().season().isAnnual())
+            .filter(c -> c.get(0).plant().growth().season().isAnnual())
             .toList();
     List<Planting> annuals = crops.stream().map(c -> c.get(0)).toList();
     List<Set<String>> families = crops.stream().map(RotationCalculator::families).toList();
@@ -66,13 +66,13 @@ public final class RotationCalculator implements Calculator {
 
   private static Set<String> families(List<Planting> crops) {
     return crops.stream()
-        .map(p -> p.plant().family())
+        .map(p -> p.plant().family().name())
         .collect(Collectors.toCollection(TreeSet::new));
   }
 
   private static String named(List<Planting> crops) {
     return crops.stream()
-        .map(p -> p.plant().name() + " (" + p.plant().family() + ")")
+        .map(p -> p.plant().name() + " (" + p.plant().family().name() + ")")
         .collect(Collectors.joining(", then "));
   }
 

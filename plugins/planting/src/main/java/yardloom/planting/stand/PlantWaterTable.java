@@ -59,10 +59,10 @@ public final class PlantWaterTable implements TableMaker {
     layout.specimens().forEach(s -> (s.inGrass() ? inGrass : elsewhere).add(s.plant().name()));
     for (Plant plant : layout.kinds().values()) {
       if (elsewhere.contains(plant.name())) {
-        table.row(row(plant, plant.name(), plant.crop().kc()));
+        table.row(row(plant, plant.name(), plant.draw().crop().kc()));
       }
       if (inGrass.contains(plant.name())) {
-        Crop.Coefficients kc = plant.crop().inGrass().orElseThrow();
+        Crop.Coefficients kc = plant.draw().crop().inGrass().orElseThrow();
         table.row(row(plant, plant.name() + " in grass", kc));
       }
     }
@@ -76,11 +76,11 @@ public final class PlantWaterTable implements TableMaker {
   }
 
   private static Cell[] row(Plant plant, String name, Crop.Coefficients kc) {
-    Crop crop = plant.crop();
+    Crop crop = plant.draw().crop();
     Optional<Crop.Roots> roots = crop.roots();
     return new Cell[] {
       Cell.text(name),
-      Cell.text(crop.name() + (plant.cropStandsIn() ? " *" : "")),
+      Cell.text(crop.name() + (plant.draw().standsIn() ? " *" : "")),
       Cell.number(kc.initial()),
       Cell.number(kc.middle()),
       Cell.number(kc.end()),

@@ -21,7 +21,7 @@ final class PlantingJobs {
 
   /** Where it stands on the bill: what is woody costs several times what is not. */
   static BillGroup group(Plant plant) {
-    return plant.form().isWoody() ? BillGroup.TREES : BillGroup.PLANTS;
+    return plant.growth().form().isWoody() ? BillGroup.TREES : BillGroup.PLANTS;
   }
 
   /**

@@ -73,18 +73,18 @@ public final class StandCalculator implements Calculator {
           new Stand(
               p.bed().id(),
               p.place(),
-              p.plant().name(),
-              p.plant().botanical(),
-              p.at(),
-              p.ground().area(),
-              p.plant().spread().middle(),
-              turn.map(year::months).orElseGet(() -> year.months(p.plant(), p.plant().crop().kc())),
-              turn.map(year::source).orElseGet(() -> year.source(p.plant(), false)),
-              drills(p).map(Derived::value),
-              roots(p.plant()),
-              p.choice().stands(),
-              p.plant().phase(),
-              p.follows().map(f -> ground(p.first()))));
+              new Stand.Kind(
+                  p.plant().name(), p.plant().botanical(), p.plant().size().spread().middle()),
+              new Stand.Placed(p.at(), p.ground().area(), drills(p).map(Derived::value)),
+              new Stand.Thirst(
+                  turn.map(year::months)
+                      .orElseGet(() -> year.months(p.plant(), p.plant().draw().crop().kc())),
+                  turn.map(year::source).orElseGet(() -> year.source(p.plant(), false)),
+                  roots(p.plant())),
+              new Stand.Planted(
+                  p.choice().stands(),
+                  p.plant().phase(),
+                  p.follows().map(f -> ground(p.first())))));
       if (p.follows().isPresent()) {
         // The household sows it, months after the crew has gone: it is bought then, and no work.
         out.give(YardFacts.BILL, later(bill(p, stock.of(p), units), turn));
@@ -136,25 +136,18 @@ public final class StandCalculator implements Calculator {
   }
 
   private static LightNeed need(ElementId in, SourceRef place, Plant plant) {
-    return new LightNeed(in, place, plant.name(), plant.light(), plant.lightSource());
+    return new LightNeed(in, place, plant.name(), plant.light().amount(), plant.light().source());
   }
 
   private static Stand stand(WaterYear year, Planting.Specimen s) {
     return new Stand(
         s.tree().id(),
         s.place(),
-        s.plant().name(),
-        s.plant().botanical(),
-        List.of(s.tree().at()),
-        s.ground(),
-        s.crown(),
-        year.months(s.plant(), s.kc()),
-        year.source(s.plant(), s.inGrass()),
-        Optional.empty(),
-        roots(s.plant()),
-        s.tree().stands(),
-        s.plant().phase(),
-        Optional.empty());
+        new Stand.Kind(s.plant().name(), s.plant().botanical(), s.crown()),
+        new Stand.Placed(List.of(s.tree().at()), s.ground(), Optional.empty()),
+        new Stand.Thirst(
+            year.months(s.plant(), s.kc()), year.source(s.plant(), s.inGrass()), roots(s.plant())),
+        new Stand.Planted(s.tree().stands(), s.plant().phase(), Optional.empty()));
   }
 
   /**
@@ -163,16 +156,20 @@ public final class StandCalculator implements Calculator {
    */
   private static Optional<Stand.Roots> roots(Plant plant) {
     return plant
+        .draw()
         .crop()
         .roots()
         .map(
             r ->
                 new Stand.Roots(
-                    r.low(), r.easyShare(), plant.cropSource(), plant.season().isAnnual()));
+                    r.low(),
+                    r.easyShare(),
+                    plant.draw().source(),
+                    plant.growth().season().isAnnual()));
   }
 
   private static Optional<Derived<Length>> drills(Planting p) {
-    if (!p.plant().start().isInDrills()) {
+    if (!p.plant().growth().start().isInDrills()) {
       return Optional.empty();
     }
     return Optional.of(

@@ -46,7 +46,7 @@ record WaterYear(
 
   /** Those of a crop among others that follow each other on one ground. */
   List<Double> months(Turn turn) {
-    Crop crop = turn.planting().plant().crop();
+    Crop crop = turn.planting().plant().draw().crop();
     StageShares shares = crop.stages().map(StageShares::of).orElse(StageShares.RECALLED);
     return turn.watered() <= 0
         ? AnnualCurve.NOTHING
@@ -56,10 +56,11 @@ record WaterYear(
 
   /** The crop coefficients of January to December. */
   List<Double> months(Plant plant, Crop.Coefficients kc) {
-    StageShares shares = plant.crop().stages().map(StageShares::of).orElse(StageShares.RECALLED);
+    StageShares shares =
+        plant.draw().crop().stages().map(StageShares::of).orElse(StageShares.RECALLED);
     Optional<Integer> days = cropDays(plant);
     if (days.isEmpty()) {
-      return CropCurve.monthly(kc, shares, plant.season(), season(plant));
+      return CropCurve.monthly(kc, shares, plant.growth().season(), season(plant));
     }
     List<Double> year = AnnualCurve.NOTHING;
     for (MonthDay planted : planted(plant)) {
@@ -87,10 +88,11 @@ record WaterYear(
   }
 
   private static Source source(Plant plant, boolean inGrass, String over) {
-    Source row = plant.cropSource();
-    String crop = ", " + plant.crop().name() + (inGrass ? " with grass below" : "");
+    Source row = plant.draw().source();
+    String crop = ", " + plant.draw().crop().name() + (inGrass ? " with grass below" : "");
     String stages =
         plant
+            .draw()
             .crop()
             .stages()
             .map(WaterYear::proportions)
@@ -114,8 +116,8 @@ record WaterYear(
 
   /** The days of an annual's crop; empty for what stays, and for crops without stages. */
   private static Optional<Integer> cropDays(Plant plant) {
-    return plant.season().isAnnual()
-        ? plant.crop().stages().map(Crop.Stages::total)
+    return plant.growth().season().isAnnual()
+        ? plant.draw().crop().stages().map(Crop.Stages::total)
         : Optional.empty();
   }
 
@@ -139,7 +141,7 @@ record WaterYear(
     if (means.isEmpty()) {
       return southern ? SOUTHERN : NORTHERN;
     }
-    boolean tender = plant.season() == Plant.Season.TENDER_ANNUAL;
+    boolean tender = plant.growth().season() == Plant.Season.TENDER_ANNUAL;
     return GrowingSeason.months(means.get(), tender ? GrowingSeason.TENDER : GrowingSeason.HARDY);
   }
 

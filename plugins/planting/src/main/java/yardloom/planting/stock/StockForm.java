@@ -51,10 +51,10 @@ public record StockForm(
     TREE;
 
     static Suits of(Plant plant) {
-      return switch (plant.start()) {
+      return switch (plant.growth().start()) {
         case SEED -> SEED;
         case SETS -> SETS;
-        case PLANT -> valueOf(plant.form().name());
+        case PLANT -> valueOf(plant.growth().form().name());
       };
     }
   }

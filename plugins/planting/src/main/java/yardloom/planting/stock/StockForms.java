@@ -158,14 +158,14 @@ public final class StockForms {
   }
 
   private static String usualName(Plant plant, boolean bare, boolean resting) {
-    if (plant.start().isInDrills()) {
-      return Choices.text(plant.start());
+    if (plant.growth().start().isInDrills()) {
+      return Choices.text(plant.growth().start());
     }
     String own = BY_KIND.get(plant.model());
     if (own != null && (resting || shipped(own).season() != StockForm.Season.RESTING)) {
       return own;
     }
-    return switch (plant.form()) {
+    return switch (plant.growth().form()) {
       case TREE -> bare ? "bare root 4 ft" : "pot 5 gal";
       case SHRUB, VINE -> bare ? "bare root 18 in" : "pot 1 gal";
       case ANNUAL -> "plug";

@@ -70,7 +70,7 @@ record Kind(Plant plant, int months, int uses, int layer, boolean stays) {
 
   /** Whether it spreads from below into what stands beside it. */
   boolean runs() {
-    return plant.mulchGroup().equals(RUNS);
+    return plant.mulch().group().equals(RUNS);
   }
 
   /**
@@ -86,7 +86,7 @@ record Kind(Plant plant, int months, int uses, int layer, boolean stays) {
   }
 
   private boolean isLow() {
-    return plant.mulchGroup().equals(LOW);
+    return plant.mulch().group().equals(LOW);
   }
 
   private static WaterClass water(Plant plant) {

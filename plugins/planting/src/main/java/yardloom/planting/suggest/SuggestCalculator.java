@@ -68,7 +68,7 @@ public final class SuggestCalculator implements Calculator {
     Yard yard = in.get(SuitPlan.KEY).yard();
     boolean isFrostFree =
         in.find(YardFacts.WARM_SEASON).isPresent() && in.find(YardFacts.FROST).isEmpty();
-    boolean tender = isFrostFree || yard.hardiness().isPresent();
+    boolean tender = isFrostFree || yard.weather().hardiness().isPresent();
     Optional<MonthDay> frost = GrowingYear.of(in).map(GrowingYear::begins).map(d -> d.value());
     List<Suggestions.Bed> beds = new ArrayList<>();
     for (Element.Bed bed : plan.all(Element.Bed.class)) {
@@ -107,17 +107,17 @@ public final class SuggestCalculator implements Calculator {
     Set<String> names = new HashSet<>();
     for (Candidate plant : yard.plants()) {
       if (plant.in().equals(bed.id()) && names.add(plant.plant().name())) {
-        there.add(Kind.of(plant.plant(), frost, yard.climate(), wish.months()));
+        there.add(Kind.of(plant.plant(), frost, yard.weather().normals(), wish.months()));
       }
     }
     Length width = bed.shape().inside().times(2).plus(OVER_THE_EDGE);
     Point middle = bed.shape().heart();
     return PlantCatalogue.of(yard.plan()).all().stream()
         .filter(p -> !names.contains(p.name()))
-        .filter(p -> p.form() != Plant.Form.TREE && p.form() != Plant.Form.VINE)
+        .filter(p -> p.growth().form() != Plant.Form.TREE && p.growth().form() != Plant.Form.VINE)
         .filter(p -> !wish.natives() || Growth.of(p).nativeTo().isPresent())
-        .filter(p -> p.spread().middle().compareTo(width) <= 0 && count(p, bed, wish) > 0)
-        .map(p -> Kind.of(p, frost, yard.climate(), wish.months()))
+        .filter(p -> p.size().spread().middle().compareTo(width) <= 0 && count(p, bed, wish) > 0)
+        .map(p -> Kind.of(p, frost, yard.weather().normals(), wish.months()))
         .filter(k -> k.months() != 0 || k.uses() != 0)
         .filter(k -> !wish.littleWork() || k.stays() && !k.runs())
         .filter(k -> there.stream().allMatch(k::agreesWith))
@@ -131,8 +131,11 @@ public final class SuggestCalculator implements Calculator {
 
   /** How many its equal part of the bed holds. */
   private static int count(Plant plant, Element.Bed bed, Wish wish) {
-    Length rows = plant.season().isAnnual() ? plant.inRow().middle() : plant.rows().middle();
-    double each = plant.inRow().middle().by(rows).squareFeet();
+    Length rows =
+        plant.growth().season().isAnnual()
+            ? plant.size().inRow().middle()
+            : plant.size().rows().middle();
+    double each = plant.size().inRow().middle().by(rows).squareFeet();
     return (int) (bed.shape().area().squareFeet() / wish.kinds() / each);
   }
 
@@ -150,7 +153,7 @@ public final class SuggestCalculator implements Calculator {
       lines.add(
           new Suggestions.Line(
               kind.plant().name(),
-              kind.plant().start().isInDrills()
+              kind.plant().growth().start().isInDrills()
                   ? OptionalInt.empty()
                   : OptionalInt.of(count(kind.plant(), bed, wish)),
               months(kind.months()),

@@ -31,8 +31,8 @@ final class Substitutes {
         .filter(p -> !p.name().equals(plant.plant().name()))
         .filter(p -> Growth.of(p).layer() == growth.layer())
         .filter(p -> Growth.of(p).life() == growth.life())
-        .filter(p -> p.form() == plant.plant().form())
-        .filter(p -> p.spread().middle().compareTo(plant.width().times(1.1)) <= 0)
+        .filter(p -> p.growth().form() == plant.plant().growth().form())
+        .filter(p -> p.size().spread().middle().compareTo(plant.width().times(1.1)) <= 0)
         .filter(p -> shared(p, plant.plant()) > 0)
         .filter(p -> doesBetter(SuitRules.judge(inPlaceOf(plant, p), yard), known))
         .sorted(

@@ -71,12 +71,12 @@ public final class SuitCalculator implements Calculator {
         plan,
         candidates(in.get(PlantPlaces.KEY)),
         in.find(YardFacts.SUN_HOURS),
-        in.find(YardFacts.HARDINESS),
-        in.find(YardFacts.WINTER_CHILL),
-        in.find(YardFacts.CLIMATE),
-        in.find(YardFacts.FROST),
-        in.find(YardFacts.SOIL_ACIDITY),
-        in.find(YardFacts.SOIL),
+        new Yard.Weather(
+            in.find(YardFacts.HARDINESS),
+            in.find(YardFacts.WINTER_CHILL),
+            in.find(YardFacts.CLIMATE),
+            in.find(YardFacts.FROST)),
+        new Yard.Ground(in.find(YardFacts.SOIL_ACIDITY), in.find(YardFacts.SOIL)),
         valves,
         plan.attributes().get(Household.KEY));
   }
@@ -91,7 +91,7 @@ public final class SuitCalculator implements Calculator {
                 p.bed().id(),
                 p.place(),
                 p.at(),
-                p.plant().spread().middle(),
+                p.plant().size().spread().middle(),
                 false,
                 p.choice().stands(),
                 Variety.of(p.bed(), p.plant().name())));

@@ -126,12 +126,12 @@ public final class SuitTable implements TableMaker {
   /** What was known of the yard, in the order of the rules. */
   private static String asked(SuitPlan suits) {
     List<String> known = new java.util.ArrayList<>();
-    suits.yard().hardiness().ifPresent(h -> known.add("cold"));
-    suits.yard().climate().ifPresent(c -> known.add("heat"));
-    suits.yard().chill().ifPresent(c -> known.add("chill"));
+    suits.yard().weather().hardiness().ifPresent(h -> known.add("cold"));
+    suits.yard().weather().normals().ifPresent(c -> known.add("heat"));
+    suits.yard().weather().chill().ifPresent(c -> known.add("chill"));
     suits.yard().sun().ifPresent(s -> known.add("light"));
-    suits.yard().acidity().ifPresent(a -> known.add("acidity"));
-    suits.yard().soil().ifPresent(s -> known.add("drainage"));
+    suits.yard().ground().acidity().ifPresent(a -> known.add("acidity"));
+    suits.yard().ground().profile().ifPresent(s -> known.add("drainage"));
     if (!suits.yard().valves().isEmpty()) {
       known.add("water by valve");
     }

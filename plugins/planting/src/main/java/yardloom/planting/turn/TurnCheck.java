@@ -79,7 +79,7 @@ public final class TurnCheck implements Check {
         before.isEndedEarly()
             && before.picked().isEmpty()
             && before.inTime()
-            && before.planting().plant().crop().stages().isPresent();
+            && before.planting().plant().draw().crop().stages().isPresent();
     if (unripe) {
       found.add(
           finding(
@@ -98,7 +98,7 @@ public final class TurnCheck implements Check {
               "plant " + name + " later, or another kind before it",
               STAGES));
     }
-    if (turn.planting().plant().family().equals(before.planting().plant().family())) {
+    if (turn.planting().plant().family().name().equals(before.planting().plant().family().name())) {
       found.add(
           finding(
               Severity.NOTE,
@@ -107,7 +107,7 @@ public final class TurnCheck implements Check {
                   + " and "
                   + name(before)
                   + " before it are one family ("
-                  + turn.planting().plant().family()
+                  + turn.planting().plant().family().name()
                   + "): what ails one waits in the ground for the other",
               "put another family between them, or give both a bed of other families next year",
               FAMILIES));

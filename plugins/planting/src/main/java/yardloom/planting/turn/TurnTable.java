@@ -67,7 +67,7 @@ public final class TurnTable implements TableMaker {
     return new Cell[] {
       Cell.text(turn.planting().bed().id().name()),
       Cell.text((turn.isFirst() ? "" : "then ") + turn.planting().plant().name()),
-      Cell.text(turn.planting().plant().family()),
+      Cell.text(turn.planting().plant().family().name()),
       Cell.of(turn.planting().count()),
       turn.inTime() ? day(turn.planted()) : Cell.text("too late"),
       turn.inTime() ? day(turn.latest()) : Cell.BLANK,

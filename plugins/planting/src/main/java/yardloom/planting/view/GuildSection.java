@@ -121,10 +121,10 @@ public final class GuildSection {
             tree.plant(),
             keys.get(tree.plant().name()),
             through[0],
-            tree.plant().height().middle().metres(),
+            tree.plant().size().height().middle().metres(),
             tree.crown().metres()));
     for (Planting p : places.drawn()) {
-      double spread = p.plant().spread().middle().metres();
+      double spread = p.plant().size().spread().middle().metres();
       boolean here = p.bed().id().equals(bed.id());
       for (Point at : here ? p.at() : List.<Point>of()) {
         double[] place = along(axis, at);
@@ -134,7 +134,7 @@ public final class GuildSection {
                   p.plant(),
                   keys.get(p.plant().name()),
                   place[0],
-                  p.plant().height().middle().metres(),
+                  p.plant().size().height().middle().metres(),
                   spread));
         }
       }
@@ -154,7 +154,7 @@ public final class GuildSection {
   }
 
   private static void draw(List<Mark> marks, Cut cut) {
-    boolean tree = cut.plant().form() == Plant.Form.TREE;
+    boolean tree = cut.plant().growth().form() == Plant.Form.TREE;
     double base = tree ? cut.heightM() * CLEAR_STEM : 0;
     if (tree) {
       Point corner = Point.metres(cut.xM() - STEM_M / 2, 0);
@@ -164,7 +164,7 @@ public final class GuildSection {
               STEM,
               "stem"));
     }
-    boolean evergreen = cut.plant().season() == Plant.Season.EVERGREEN;
+    boolean evergreen = cut.plant().growth().season() == Plant.Season.EVERGREEN;
     Shape grown = crown(cut.xM(), base, cut.heightM(), cut.spreadM());
     marks.add(new Mark.Region(grown, evergreen ? EVERGREEN : GROWN, cut.plant().name()));
     double share = GrownShare.share(cut.plant(), Stage.YEAR_1);

@@ -73,7 +73,7 @@ public final class YoungView {
     Optional<Thinned> thinned = Thinning.of(p).filter(t -> t.season() <= FIFTH);
     List<Point> at =
         stage == Stage.YEAR_5 ? thinned.map(t -> Thinning.kept(p, t)).orElse(p.at()) : p.at();
-    Length grown = p.plant().spread().middle();
+    Length grown = p.plant().size().spread().middle();
     share.ifPresent(s -> at.forEach(a -> disc(a, grown.times(s), stage, p.plant())));
   }
 

@@ -46,13 +46,13 @@ final class PlantingRules {
   }
 
   static List<Rule> of(Plant plant, Place place) {
-    return of(plant, place, plant.crop().stages().map(Crop.Stages::total).orElse(UNKNOWN));
+    return of(plant, place, plant.draw().crop().stages().map(Crop.Stages::total).orElse(UNKNOWN));
   }
 
   static List<Rule> of(Plant plant, Place place, int cropDays) {
     List<Rule> rules = new ArrayList<>();
     for (DataRow row : TABLE.rows()) {
-      if (row.text("group").equals(plant.window()) && holds(row.text("when"), place)) {
+      if (row.text("group").equals(plant.growth().window()) && holds(row.text("when"), place)) {
         rules.add(
             new Rule(
                 new PlantingTime(

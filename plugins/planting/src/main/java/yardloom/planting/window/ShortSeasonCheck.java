@@ -49,7 +49,7 @@ public final class ShortSeasonCheck implements Check {
             + " ripens "
             + days
             + " days after the first usual frost if it is planted on its first day; its crop takes "
-            + plant.crop().stages().map(s -> s.total()).orElse(0)
+            + plant.draw().crop().stages().map(s -> s.total()).orElse(0)
             + " days by the table of crop stages",
         "take an early variety, set out large plants, or cover the bed in spring and fall",
         rule.source());

@@ -90,14 +90,14 @@ public final class TurnCalculator implements Calculator {
     Plant plant = p.plant();
     Optional<Next> line = p.follows().map(Planting.Follows::line);
     Optional<Integer> said = line.flatMap(Next::days);
-    int days = said.orElseGet(() -> plant.crop().stages().map(Crop.Stages::total).orElse(1));
+    int days = said.orElseGet(() -> plant.draw().crop().stages().map(Crop.Stages::total).orElse(1));
     List<TurnDays.Window> sown =
         windows.of(plant, days).periods().stream()
             .map(w -> new TurnDays.Window(w.from().value(), w.until().value()))
             .toList();
-    boolean tender = plant.season() == Plant.Season.TENDER_ANNUAL && year.hasFrost();
+    boolean tender = plant.growth().season() == Plant.Season.TENDER_ANNUAL && year.hasFrost();
     Optional<MonthDay> lifted =
-        plant.window().equals(OVER_WINTER) && said.isEmpty()
+        plant.growth().window().equals(OVER_WINTER) && said.isEmpty()
             ? HarvestSeason.of(plant)
                 .map(
                     s ->
@@ -128,7 +128,7 @@ public final class TurnCalculator implements Calculator {
     LocalDate last = stay.over().minusDays(1);
     LocalDate from;
     LocalDate until = last;
-    if (p.plant().window().equals(OVER_WINTER)) {
+    if (p.plant().growth().window().equals(OVER_WINTER)) {
       from = last.minusDays(season.get().until() - (long) season.get().from());
     } else {
       from = stay.planted().plusDays(season.get().from() + after);
@@ -148,6 +148,7 @@ public final class TurnCalculator implements Calculator {
   /** The days of a crop's last stage, in which it ripens (FAO-56, Table 11). */
   private static long late(Planting p, int days) {
     return p.plant()
+        .draw()
         .crop()
         .stages()
         .map(s -> Math.round((double) days * s.late() / s.total()))

@@ -123,8 +123,8 @@ class CareByHandTest {
     assertEquals(
         List.of(true, true, true, true),
         acts.stream()
-            .filter(a -> a.act() == Act.MULCH)
-            .map(a -> a.how().replace('\u00a0', ' ').contains(chips))
+            .filter(a -> a.task().act() == Act.MULCH)
+            .map(a -> a.task().how().replace('\u00a0', ' ').contains(chips))
             .toList());
   }
 
@@ -197,7 +197,9 @@ class CareByHandTest {
         YardFacts.DRIPLINES,
         new Dripline(
             new ElementId(ElementKind.BED, "s"),
-            Derived.given(Length.feet(9), "dripline", SourceRef.NONE)));
+            Derived.given(Length.feet(9), "dripline", SourceRef.NONE),
+            List.of(),
+            Length.inches(12)));
     String trees = "European pear, apple (semi-dwarf) | ";
     List<String> rows = care();
     Stream.of(
@@ -277,7 +279,7 @@ class CareByHandTest {
         act("Thin out r"));
     List<Double> pruned =
         yard.outcome().results().all(CareAct.KEY).stream()
-            .filter(a -> a.what().startsWith("Prune currants"))
+            .filter(a -> a.task().what().startsWith("Prune currants"))
             .map(a -> a.hours().orElseThrow().value().hours())
             .toList();
     assertEquals(List.of(13.5, 1.5, 1.5), pruned);

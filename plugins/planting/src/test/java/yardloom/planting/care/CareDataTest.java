@@ -32,13 +32,16 @@ class CareDataTest {
   }
 
   private static CareRow row(String what) {
-    return CareRow.SHIPPED.stream().filter(r -> r.what().equals(what)).findFirst().orElseThrow();
+    return CareRow.SHIPPED.stream()
+        .filter(r -> r.task().what().equals(what))
+        .findFirst()
+        .orElseThrow();
   }
 
   @ParameterizedTest
   @MethodSource("published")
   void minutes_lieWithinThePublishedOnes(DataRow row) {
-    double minutes = row(row.text("what")).minutes();
+    double minutes = row(row.text("what")).pace().minutes();
     assertTrue(
         minutes >= row.number("low_min") && minutes <= row.number("high_min"),
         row.text("what") + ": " + minutes);
@@ -56,7 +59,7 @@ class CareDataTest {
       groups.remove("tender woody");
       groups.remove("tender tree");
       groups.remove("gnawed bark");
-      if (!plant.season().isAnnual() && groups.isEmpty()) {
+      if (!plant.growth().season().isAnnual() && groups.isEmpty()) {
         without.add(plant.name());
       }
     }
@@ -70,7 +73,7 @@ class CareDataTest {
     groups.addAll(BY_PLACE);
     PlantCatalogue.shipped().all().forEach(p -> groups.addAll(CareGroups.of(p)));
     for (CareRow row : CareRow.SHIPPED) {
-      assertTrue(groups.containsAll(List.of(row.who().split("; "))), row.what());
+      assertTrue(groups.containsAll(List.of(row.who().split("; "))), row.task().what());
     }
   }
 
@@ -78,7 +81,7 @@ class CareDataTest {
   @Test
   void names_findRoomOnTheChart() {
     for (CareRow row : CareRow.SHIPPED) {
-      assertTrue(row.what().length() <= 32, row.what());
+      assertTrue(row.task().what().length() <= 32, row.task().what());
     }
   }
 
@@ -86,7 +89,7 @@ class CareDataTest {
   @Test
   void names_areGivenOnce() {
     List<String> names = new ArrayList<>();
-    CareRow.SHIPPED.forEach(r -> names.add(CareYears.slug(r.what())));
+    CareRow.SHIPPED.forEach(r -> names.add(CareYears.slug(r.task().what())));
     assertEquals(names.size(), new HashSet<>(names).size());
     assertFalse(names.isEmpty());
   }

@@ -20,16 +20,10 @@ class CareFigureTest {
   private static CareAct act(String what, int season, String from, String until) {
     return new CareAct(
         what,
-        Act.PRUNE,
-        what,
+        new CareTask(Act.PRUNE, what, "", Source.plan("test")),
         List.of(),
-        season,
-        LocalDate.parse(from),
-        LocalDate.parse(until),
-        Optional.empty(),
-        1,
-        "",
-        Source.plan("test"));
+        new CareAct.When(season, LocalDate.parse(from), LocalDate.parse(until), 1),
+        Optional.empty());
   }
 
   private static List<Mark.Region> bars(Panel.Figure figure, String what) {

@@ -49,7 +49,7 @@ class PlantCatalogueTest {
       double rootHighM,
       double easyShare) {
     Plant found = catalogue.plant(plant);
-    Crop crop = found.crop();
+    Crop crop = found.draw().crop();
     FAO56.same(id, "kc", kc, text(crop.kc()));
     FAO56.same(
         id,
@@ -60,8 +60,8 @@ class PlantCatalogueTest {
     FAO56.check(id, "rootLowM", rootLowM, crop.roots().orElseThrow().low().metres(), 1e-12);
     FAO56.check(id, "rootHighM", rootHighM, crop.roots().orElseThrow().high().metres(), 1e-12);
     FAO56.same(id, "easyShare", easyShare, crop.roots().orElseThrow().easyShare());
-    assertEquals(Standing.READ, found.cropSource().standing(), id);
-    assertFalse(found.cropStandsIn(), id);
+    assertEquals(Standing.READ, found.draw().source().standing(), id);
+    assertFalse(found.draw().standsIn(), id);
   }
 
   private static String text(Crop.Coefficients kc) {
@@ -72,7 +72,7 @@ class PlantCatalogueTest {
   @CsvFileSource(resources = "fao56-stages.csv", numLinesToSkip = 1)
   void stages_areThoseOfFao56(
       String id, String plant, int initial, int development, int middle, int late, int total) {
-    Crop.Stages stages = catalogue.plant(plant).crop().stages().orElseThrow();
+    Crop.Stages stages = catalogue.plant(plant).draw().crop().stages().orElseThrow();
     FAO56_STAGES.same(
         id,
         "",
@@ -102,7 +102,8 @@ class PlantCatalogueTest {
   void familiesAndHardiness_areNotThoseOfTheDataSets(
       String id, String plant, String what, String wrong, String right) {
     Plant found = catalogue.plant(plant);
-    String said = what.equals("family") ? found.family() : Choices.text(found.season());
+    String said =
+        what.equals("family") ? found.family().name() : Choices.text(found.growth().season());
     TRAPS.same(id, "", right, said);
     assertNotEquals(wrong, said, id);
   }
@@ -123,13 +124,13 @@ class PlantCatalogueTest {
             "Umbelliferae");
     Map<String, String> genera = new TreeMap<>();
     for (Plant plant : catalogue.all()) {
-      assertTrue(plant.family().matches("[A-Z][a-z]+aceae"), plant.name());
+      assertTrue(plant.family().name().matches("[A-Z][a-z]+aceae"), plant.name());
       // Honeysuckles kept that name when elders left it.
       boolean kept = plant.botanical().startsWith("Lonicera");
-      assertFalse(old.contains(plant.family()) && !kept, plant.name());
+      assertFalse(old.contains(plant.family().name()) && !kept, plant.name());
       String genus = plant.botanical().split(" ")[0];
-      String other = genera.putIfAbsent(genus, plant.family());
-      assertTrue(other == null || other.equals(plant.family()), plant.name());
+      String other = genera.putIfAbsent(genus, plant.family().name());
+      assertTrue(other == null || other.equals(plant.family().name()), plant.name());
     }
   }
 
@@ -170,7 +171,7 @@ class PlantCatalogueTest {
   void spacings_areThoseOfExtensionSheets(
       String id, String plant, String measure, double lowIn, double highIn) {
     Plant found = catalogue.plant(plant);
-    SizeRange range = measure.equals("rows") ? found.rows() : found.inRow();
+    SizeRange range = measure.equals("rows") ? found.size().rows() : found.size().inRow();
     SPACINGS.check(id, "lowIn", lowIn, range.low().inches(), 1e-9);
     SPACINGS.check(id, "highIn", highIn, range.high().inches(), 1e-9);
     assertEquals(Standing.READ, range.source().standing(), id);
@@ -179,7 +180,7 @@ class PlantCatalogueTest {
   @Test
   void coefficientsBorrowedFromAnotherCrop_areSaidToBeUnverified() {
     Plant pawpaw = catalogue.plant("pawpaw");
-    assertTrue(pawpaw.cropStandsIn());
+    assertTrue(pawpaw.draw().standsIn());
     assertTrue(pawpaw.unverified().contains("crop coefficient"));
     assertFalse(catalogue.plant("tomato").unverified().contains("crop coefficient"));
   }
@@ -187,9 +188,9 @@ class PlantCatalogueTest {
   @Test
   void rhubarb_warnsOfItsLeaves_fromAReadSource() {
     Plant rhubarb = catalogue.plant("Rhubarb");
-    assertTrue(rhubarb.harmful());
-    assertTrue(rhubarb.caution().startsWith("LEAVES TOXIC"));
-    assertEquals(Standing.READ, rhubarb.cautionSource().standing());
+    assertTrue(rhubarb.caution().harmful());
+    assertTrue(rhubarb.caution().text().startsWith("LEAVES TOXIC"));
+    assertEquals(Standing.READ, rhubarb.caution().source().standing());
   }
 
   /**
@@ -203,8 +204,8 @@ class PlantCatalogueTest {
         Set.of("black walnut", "Jerusalem artichoke", "sweet potato", "winter squash");
     Set<String> crowded = new TreeSet<>();
     for (Plant plant : catalogue.all()) {
-      double ground = plant.inRow().middle().by(plant.rows().middle()).squareFeet();
-      double spreadFt = plant.spread().middle().feet();
+      double ground = plant.size().inRow().middle().by(plant.size().rows().middle()).squareFeet();
+      double spreadFt = plant.size().spread().middle().feet();
       if (ground < 0.5 * Math.PI / 4 * spreadFt * spreadFt) {
         crowded.add(plant.name());
       }
@@ -216,7 +217,7 @@ class PlantCatalogueTest {
   @Test
   void spacings_areWithinTwiceTheSpread() {
     for (Plant plant : catalogue.all()) {
-      double ratio = plant.inRow().high().ratioTo(plant.spread().high());
+      double ratio = plant.size().inRow().high().ratioTo(plant.size().spread().high());
       assertTrue(ratio <= 2, plant.name() + " " + ratio);
     }
   }
@@ -233,8 +234,8 @@ class PlantCatalogueTest {
     assertEquals(2.07, most, 0.005);
     for (Plant plant : catalogue.all()) {
       Optional<Yield> yield = PlantYields.of(plant).filter(y -> y.per() == Yield.Per.PLANT);
-      if (plant.form().isWoody() && yield.isPresent()) {
-        double spreadFt = plant.spread().middle().feet();
+      if (plant.growth().form().isWoody() && yield.isPresent()) {
+        double spreadFt = plant.size().spread().middle().feet();
         double each = yield.get().high().pounds() / (Math.PI / 4 * spreadFt * spreadFt);
         assertTrue(each <= most, plant.name() + " " + each + " lb/sq ft of crown");
       }
@@ -252,8 +253,8 @@ class PlantCatalogueTest {
             "kiwi",
             "walnuts");
     for (Plant plant : catalogue.all()) {
-      if (plant.season() == Plant.Season.EVERGREEN) {
-        assertFalse(deciduous.contains(plant.crop().name()), plant.name());
+      if (plant.growth().season() == Plant.Season.EVERGREEN) {
+        assertFalse(deciduous.contains(plant.draw().crop().name()), plant.name());
       }
     }
   }
@@ -266,8 +267,8 @@ class PlantCatalogueTest {
   @ValueSource(strings = {"rosemary", "sage", "thyme"})
   void woodyHerbsOfDryClimates_drinkLittleAndAllYear(String name) {
     Plant herb = catalogue.plant(name);
-    assertEquals("0.30/0.30/0.30", text(herb.crop().kc()));
-    assertEquals(Plant.Season.EVERGREEN, herb.season());
+    assertEquals("0.30/0.30/0.30", text(herb.draw().crop().kc()));
+    assertEquals(Plant.Season.EVERGREEN, herb.growth().season());
     assertTrue(herb.unverified().contains("crop coefficient"));
   }
 

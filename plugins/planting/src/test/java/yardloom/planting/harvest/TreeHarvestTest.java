@@ -101,8 +101,8 @@ class TreeHarvestTest {
     assertEquals(13.6 * 0.7 / 3.658, kilograms(table, 2, 2), 0.01);
     assertEquals(27.2 * 0.7 / 3.658, kilograms(table, 2, 3), 0.01);
     List<Stand> stands = outcome.results().all(YardFacts.STANDS);
-    assertEquals(7, stands.get(0).spread().feet(), 1e-9);
-    assertEquals(14, stands.get(0).area().squareFeet(), 1e-9, "7 ft long, 2 ft deep");
+    assertEquals(7, stands.get(0).kind().spread().feet(), 1e-9);
+    assertEquals(14, stands.get(0).placed().area().squareFeet(), 1e-9, "7 ft long, 2 ft deep");
   }
 
   /** Semi-dwarf pears grow 17.5 ft wide; two espaliers of 7 and 9 ft need 8 ft between them. */

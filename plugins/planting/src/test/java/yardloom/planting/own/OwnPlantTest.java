@@ -141,15 +141,15 @@ class OwnPlantTest {
             "layer",
             "shrub");
     assertEquals("Pyrus nivalis", p.botanical());
-    assertEquals("Rosaceae of old", p.family());
-    assertOwn(p.familySource());
-    assertEquals(150, p.inRow().middle().inches(), 1e-9);
-    assertEquals(160, p.rows().middle().inches(), 1e-9);
-    assertEquals(170, p.spread().low().inches(), 1e-9);
-    assertEquals(190, p.height().high().inches(), 1e-9);
-    assertOwn(p.height().source());
-    assertEquals(LightNeed.Amount.SUN_OR_PART_SHADE, p.light());
-    assertOwn(p.lightSource());
+    assertEquals("Rosaceae of old", p.family().name());
+    assertOwn(p.family().source());
+    assertEquals(150, p.size().inRow().middle().inches(), 1e-9);
+    assertEquals(160, p.size().rows().middle().inches(), 1e-9);
+    assertEquals(170, p.size().spread().low().inches(), 1e-9);
+    assertEquals(190, p.size().height().high().inches(), 1e-9);
+    assertOwn(p.size().height().source());
+    assertEquals(LightNeed.Amount.SUN_OR_PART_SHADE, p.light().amount());
+    assertOwn(p.light().source());
     assertEquals(4.5, LeastLight.of(p).hours());
     SoilNeed soil = SoilNeed.of(p).orElseThrow();
     assertEquals(
@@ -190,11 +190,11 @@ class OwnPlantTest {
         List.of(Hazard.Whom.PETS, Hazard.Whom.CHILDREN),
         Hazard.of(p).stream().map(Hazard::to).toList());
     assertEquals("pips bitter", Hazard.of(p).get(1).part());
-    assertEquals("pips bitter", p.caution());
-    assertTrue(p.harmful());
-    assertEquals("tender woody", p.window());
+    assertEquals("pips bitter", p.caution().text());
+    assertTrue(p.caution().harmful());
+    assertEquals("tender woody", p.growth().window());
     // The catalogue's groups: low plants bear 3 in of mulch, woody ones 12.
-    assertEquals("low", p.mulchGroup());
+    assertEquals("low", p.mulch().group());
     assertEquals(3, p.mulch().most().inches(), 1e-9);
   }
 
@@ -220,10 +220,10 @@ class OwnPlantTest {
             "15",
             "within_m",
             "26");
-    assertEquals(3.81, p.inRow().middle().metres(), 1e-9);
-    assertEquals(4.06, p.rows().middle().metres(), 1e-9);
-    assertEquals(4.32, p.spread().middle().metres(), 1e-9);
-    assertEquals(4.83, p.height().middle().metres(), 1e-9);
+    assertEquals(3.81, p.size().inRow().middle().metres(), 1e-9);
+    assertEquals(4.06, p.size().rows().middle().metres(), 1e-9);
+    assertEquals(4.32, p.size().spread().middle().metres(), 1e-9);
+    assertEquals(4.83, p.size().height().middle().metres(), 1e-9);
     assertEquals(38, HeatLimits.of(p).orElseThrow().day().celsius(), 1e-9);
     assertEquals(9, PlantYields.of(p).orElseThrow().low().kilograms(), 1e-9);
     assertEquals(15, PlantYields.of(p).orElseThrow().high().kilograms(), 1e-9);
@@ -237,13 +237,13 @@ class OwnPlantTest {
     Plant p = own("European pear");
     Plant pear = PlantCatalogue.shipped().plant("European pear");
     assertEquals("Pyrus communis", p.botanical());
-    assertEquals(pear.spread().middle(), p.spread().middle());
-    assertEquals(pear.light(), p.light());
-    assertEquals(pear.window(), p.window());
+    assertEquals(pear.size().spread().middle(), p.size().spread().middle());
+    assertEquals(pear.light().amount(), p.light().amount());
+    assertEquals(pear.growth().window(), p.growth().window());
     assertEquals(pear.mulch().most(), p.mulch().most());
-    assertEquals(pear.mulchGroup(), p.mulchGroup());
-    assertEquals(pear.caution(), p.caution());
-    assertTrue(p.harmful());
+    assertEquals(pear.mulch().group(), p.mulch().group());
+    assertEquals(pear.caution().text(), p.caution().text());
+    assertTrue(p.caution().harmful());
     assertEquals(5, LeastLight.of(p).hours());
     assertEquals(
         List.of(5.5, 6.5, SoilNeed.Drainage.ANY),
@@ -274,10 +274,10 @@ class OwnPlantTest {
         Hazard.of(p).stream().map(Hazard::part).toList());
     for (Source borrowed :
         List.of(
-            p.familySource(),
-            p.spread().source(),
-            p.lightSource(),
-            p.cautionSource(),
+            p.family().source(),
+            p.size().spread().source(),
+            p.light().source(),
+            p.caution().source(),
             LeastLight.of(p).source(),
             SoilNeed.of(p).orElseThrow().phSource(),
             SoilNeed.of(p).orElseThrow().drainageSource(),
@@ -404,7 +404,7 @@ class OwnPlantTest {
             "3",
             "ph_high",
             "3");
-    assertEquals(150, p.height().middle().feet(), 1e-9);
+    assertEquals(150, p.size().height().middle().feet(), 1e-9);
     assertEquals(364, HarvestSeason.of(p).orElseThrow().until());
   }
 
@@ -497,12 +497,12 @@ class OwnPlantTest {
     Plant word = PlantCatalogue.of(yard.draft.attributes()).plant("mine");
     assertEquals("mine", word.name());
     assertEquals("Pyrus nivalis", word.botanical());
-    assertEquals("Rosaceae of old", word.family());
-    assertEquals(150, word.inRow().middle().inches(), 1e-6);
-    assertEquals(160, word.rows().middle().inches(), 1e-6);
-    assertEquals(170, word.spread().middle().inches(), 1e-6);
-    assertEquals(190, word.height().middle().inches(), 1e-6);
-    assertEquals(LightNeed.Amount.SUN_OR_PART_SHADE, word.light());
+    assertEquals("Rosaceae of old", word.family().name());
+    assertEquals(150, word.size().inRow().middle().inches(), 1e-6);
+    assertEquals(160, word.size().rows().middle().inches(), 1e-6);
+    assertEquals(170, word.size().spread().middle().inches(), 1e-6);
+    assertEquals(190, word.size().height().middle().inches(), 1e-6);
+    assertEquals(LightNeed.Amount.SUN_OR_PART_SHADE, word.light().amount());
     assertEquals(4.5, LeastLight.of(word).hours());
     SoilNeed soil = SoilNeed.of(word).orElseThrow();
     assertEquals(
@@ -529,11 +529,11 @@ class OwnPlantTest {
     assertEquals(
         Set.of(Hazard.Whom.PETS, Hazard.Whom.CHILDREN),
         Hazard.of(word).stream().map(Hazard::to).collect(Collectors.toSet()));
-    assertEquals("pips bitter", word.caution());
-    assertEquals("tender woody", word.window());
-    assertEquals("low", word.mulchGroup());
+    assertEquals("pips bitter", word.caution().text());
+    assertEquals("tender woody", word.growth().window());
+    assertEquals("low", word.mulch().group());
     assertEquals(Growth.Layer.SHRUB, Growth.of(word).layer());
-    assertEquals(source.cite(), word.familySource().cite());
-    assertFalse(word.makesJuglone());
+    assertEquals(source.cite(), word.family().source().cite());
+    assertFalse(word.juglone().makes());
   }
 }

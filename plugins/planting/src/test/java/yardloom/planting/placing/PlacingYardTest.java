@@ -78,7 +78,7 @@ class PlacingYardTest {
   @Test
   void row_standsAlongItsLine() {
     row(LOW, 2);
-    List<Point> at = stand(LOW).at();
+    List<Point> at = stand(LOW).placed().at();
     assertEquals(8, at.size());
     assertEquals(1.25, at.get(0).x().metres(), 1e-9);
     assertEquals(4.75, at.get(7).x().metres(), 1e-9);
@@ -89,14 +89,17 @@ class PlacingYardTest {
   void row_tooNearTheEdge_isLeftOut() {
     row(LOW, 0.12);
     assertEquals(
-        0, outcome().results().all(YardFacts.STANDS).stream().mapToInt(s -> s.at().size()).sum());
+        0,
+        outcome().results().all(YardFacts.STANDS).stream()
+            .mapToInt(s -> s.placed().at().size())
+            .sum());
   }
 
   /** Five about (2, 1): all within a metre of it. */
   @Test
   void drift_isAGroup() {
     PlacingWords.plantDrift(bed, LOW, Point.metres(2, 1), 5, m(0.4), null);
-    List<Point> at = stand(LOW).at();
+    List<Point> at = stand(LOW).placed().at();
     assertEquals(5, at.size());
     at.forEach(p -> assertEquals(0, p.distance(Point.metres(2, 1)).metres(), 0.7));
   }

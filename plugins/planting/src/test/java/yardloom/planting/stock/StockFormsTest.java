@@ -85,7 +85,9 @@ class StockFormsTest {
         .forEach(
             p -> {
               assertEquals(
-                  p.start().isInDrills(), forms.usual(p, true, true).isInDrills(), p.name());
+                  p.growth().start().isInDrills(),
+                  forms.usual(p, true, true).isInDrills(),
+                  p.name());
               assertFalse(
                   forms.usual(p, false, false).name(UnitSystem.US).startsWith("bare"), p.name());
             });

@@ -89,7 +89,7 @@ class SuggestYardTest {
       for (Suggestions.Line line : set.lines()) {
         Plant plant = PlantCatalogue.shipped().plant(line.plant());
         assertEquals(Growth.Life.PERENNIAL, Growth.of(plant).life(), line.plant());
-        assertFalse(plant.mulchGroup().equals("spreading"), line.plant());
+        assertFalse(plant.mulch().group().equals("spreading"), line.plant());
       }
     }
     // Rhubarb's months are shared by Welsh onion: it is not picked alone.
@@ -136,7 +136,7 @@ class SuggestYardTest {
       for (Suggestions.Line line : set.lines()) {
         Plant plant = PlantCatalogue.shipped().plant(line.plant());
         assertFalse(plant.genus().equals("Mentha"), line.plant());
-        assertFalse(plant.mulchGroup().equals("low"), line.plant());
+        assertFalse(plant.mulch().group().equals("low"), line.plant());
       }
     }
   }
@@ -154,8 +154,9 @@ class SuggestYardTest {
     for (Suggestions.Set set : bed.sets()) {
       for (Suggestions.Line line : set.lines()) {
         Plant plant = PlantCatalogue.shipped().plant(line.plant());
-        assertTrue(plant.spread().middle().feet() <= 2.5, line.plant());
-        assertTrue(plant.form() != Plant.Form.TREE && plant.form() != Plant.Form.VINE);
+        assertTrue(plant.size().spread().middle().feet() <= 2.5, line.plant());
+        assertTrue(
+            plant.growth().form() != Plant.Form.TREE && plant.growth().form() != Plant.Form.VINE);
         assertEquals("", line.harvest());
       }
     }

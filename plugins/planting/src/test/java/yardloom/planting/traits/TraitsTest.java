@@ -65,9 +65,10 @@ class TraitsTest {
       assertTrue(SoilNeed.of(plant).isPresent(), name);
       assertTrue(WaterClass.of(plant).isPresent(), name);
       assertTrue(LeastLight.of(plant).hours() >= 1, name);
-      assertEquals(plant.season().isAnnual(), Growth.of(plant).life() == Growth.Life.ANNUAL, name);
+      assertEquals(
+          plant.growth().season().isAnnual(), Growth.of(plant).life() == Growth.Life.ANNUAL, name);
       boolean canopy = Growth.of(plant).layer() == Growth.Layer.CANOPY;
-      assertTrue(canopy || plant.form() != Plant.Form.TREE, name);
+      assertTrue(canopy || plant.growth().form() != Plant.Form.TREE, name);
       SoilNeed soil = SoilNeed.of(plant).orElseThrow();
       assertTrue(3.5 <= soil.lowPh() && soil.lowPh() < soil.highPh() && soil.highPh() <= 9, name);
     }
@@ -94,8 +95,9 @@ class TraitsTest {
     Set<String> fixing = Set.of("Fabaceae", "Elaeagnaceae", "Rhamnaceae");
     for (Plant plant : PlantCatalogue.shipped().all()) {
       boolean fixes = Growth.roles(plant).contains("nitrogen fixer");
-      assertFalse(fixes && !fixing.contains(plant.family()), plant.name());
-      assertFalse(!fixes && plant.family().equals("Fabaceae"), plant.name() + " is a legume");
+      assertFalse(fixes && !fixing.contains(plant.family().name()), plant.name());
+      assertFalse(
+          !fixes && plant.family().name().equals("Fabaceae"), plant.name() + " is a legume");
     }
   }
 
@@ -106,7 +108,7 @@ class TraitsTest {
       if (plant.botanical().startsWith("Allium")) {
         assertTrue(
             Hazard.of(plant).stream().anyMatch(h -> h.to() == Hazard.Whom.PETS), plant.name());
-        assertTrue(plant.harmful(), plant.name());
+        assertTrue(plant.caution().harmful(), plant.name());
       }
     }
   }

@@ -153,15 +153,15 @@ class TurnsByHandTest {
   @Test
   void water_isOfOneCropADay() {
     List<Stand> stands = beans().outcome().results().all(YardFacts.STANDS);
-    assertEquals(0, stands.get(0).kc().get(6), 1e-9);
+    assertEquals(0, stands.get(0).thirst().kc().get(6), 1e-9);
     // Bean through its first 20 days, then 11 of 30 rising: Kc 0.5 to 1.05 (FAO-56, Table 12).
     double rise = (1.05 - 0.5) / 30;
     double july = (20 * 0.5 + 11 * 0.5 + rise * (11 * 11) / 2) / 31;
-    assertEquals(july, stands.get(1).kc().get(6), 0.002);
-    assertEquals(0, stands.get(1).kc().get(5), 1e-9);
+    assertEquals(july, stands.get(1).thirst().kc().get(6), 0.002);
+    assertEquals(0, stands.get(1).thirst().kc().get(5), 1e-9);
     Stand.Ground pea = new Stand.Ground(stands.get(0).place(), "pea");
-    assertEquals(pea, stands.get(1).ground().get());
-    assertEquals(pea, stands.get(2).ground().get());
+    assertEquals(pea, stands.get(1).planted().ground().get());
+    assertEquals(pea, stands.get(2).planted().ground().get());
   }
 
   /**

@@ -21,8 +21,11 @@ final class LotDistances {
   /** Nothing shorter is measured. */
   static final double SHORTEST_M = 0.9;
 
-  /** Beyond the measures of the lot, so that a second row of measures can be read beside them. */
-  private static final double BEYOND_M = 3;
+  /**
+   * Beyond the measures of the lot, so that a second row of measures can be read beside them; else
+   * between these and the lot, where a neighbour's house stands near.
+   */
+  private static final double[] BEYOND_M = {3, 0.7};
 
   /** What a dimension line runs across without harm. */
   private static final Set<ElementKind> LINES_PASS =

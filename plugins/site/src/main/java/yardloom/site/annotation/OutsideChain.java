@@ -24,16 +24,21 @@ final class OutsideChain {
 
   private OutsideChain() {}
 
-  private record Candidate(Distance chain, long crossed, double extensionM) {}
+  private record Candidate(Distance chain, long crossed, int row, double extensionM) {
+    Candidate ofRow(int other) {
+      return new Candidate(chain, crossed, other, extensionM);
+    }
+  }
 
   /**
-   * The chain whose lines cross the fewest of {@code things}, of equals the one with the shortest
-   * extension line; empty if every one crosses as many as {@code most} or more.
+   * The chain whose lines cross the fewest of {@code things}, of equals the one of the earliest of
+   * {@code beyondM}, of these the one with the shortest extension line; empty if every one crosses
+   * as many as {@code most} or more. To run along the edge of a thing is not to cross it.
    *
-   * @param beyondM how far outside the lot the dimension line runs
+   * @param beyondM how far outside the lot the dimension line may run, preferred first
    */
   static Optional<Distance> of(
-      Shape building, Line side, Shape lot, List<Geometry> things, double beyondM, long most) {
+      Shape building, Line side, Shape lot, List<Geometry> things, double[] beyondM, long most) {
     LineSegment edge = new LineSegment(side.start().coordinate(), side.end().coordinate());
     double shortest = building.jts().distance(side.jts());
     List<Candidate> candidates = new ArrayList<>();
@@ -41,15 +46,19 @@ final class OutsideChain {
       for (Coordinate corner : polygon.getExteriorRing().getCoordinates()) {
         Coordinate foot = edge.closestPoint(corner);
         if (corner.distance(foot) <= shortest + EQUAL_M) {
-          candidates.add(candidate(corner, foot, lot, things, beyondM, 1));
-          candidates.add(candidate(corner, foot, lot, things, beyondM, -1));
+          for (int i = 0; i < beyondM.length; i++) {
+            candidates.add(candidate(corner, foot, lot, things, beyondM[i], 1).ofRow(i));
+            candidates.add(candidate(corner, foot, lot, things, beyondM[i], -1).ofRow(i));
+          }
         }
       }
     }
     return candidates.stream()
         .filter(c -> c.crossed < most)
         .min(
-            Comparator.comparingLong(Candidate::crossed).thenComparingDouble(Candidate::extensionM))
+            Comparator.comparingLong(Candidate::crossed)
+                .thenComparingInt(Candidate::row)
+                .thenComparingDouble(Candidate::extensionM))
         .map(Candidate::chain);
   }
 
@@ -78,7 +87,12 @@ final class OutsideChain {
     Geometry extension = Line.between(from, lineFrom).jts();
     Geometry measure = Line.between(lineFrom, lineTo).jts();
     long crossed =
-        things.stream().filter(g -> g.intersects(extension) || g.intersects(measure)).count();
-    return new Candidate(new Distance(from, to, Length.metres(hand * offsetM)), crossed, offsetM);
+        things.stream().filter(g -> runsThrough(extension, g) || runsThrough(measure, g)).count();
+    return new Candidate(
+        new Distance(from, to, Length.metres(hand * offsetM)), crossed, 0, offsetM);
+  }
+
+  private static boolean runsThrough(Geometry line, Geometry thing) {
+    return line.intersects(thing) && !line.touches(thing);
   }
 }

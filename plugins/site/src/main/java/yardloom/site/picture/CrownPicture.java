@@ -14,6 +14,7 @@ import yardloom.kernel.geom.Point;
 import yardloom.kernel.geom.Shape;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
+import yardloom.site.element.Show;
 
 /**
  * Crowns of trees as lobed discs, those trained flat along their wires, lit from the upper left.
@@ -31,6 +32,9 @@ final class CrownPicture {
   private static final double LOBE_DEPTH = 0.12;
   private static final double LOBE_M = 0.9;
   private static final double STEM_M = 0.12;
+
+  /** Of the radius, from the stem to the middle of the name. */
+  private static final double NAME_DOWN = 0.45;
 
   private CrownPicture() {}
 
@@ -61,8 +65,36 @@ final class CrownPicture {
       marks.add(
           new Mark.Region(
               lobed(tree.at(), Math.max(STEM_M, tree.trunk().metres() / 2), 0, 0, 1), STEM, about));
+      marks.add(name(tree, radius));
     }
     return marks;
+  }
+
+  /** In the lower part of a round crown, so that the stem is seen. */
+  private static Mark name(Element.Tree tree, double radiusM) {
+    Optional<FlatCrown> flat = tree.attributes().get(FlatCrown.KEY);
+    Shape crown =
+        flat.map(f -> f.about(tree.at())).orElseGet(() -> lobed(tree.at(), radiusM, 0, 0, 1));
+    double downM = flat.isPresent() ? 0 : NAME_DOWN * radiusM;
+    Point at = Point.metres(tree.at().x().metres(), tree.at().y().metres() - downM);
+    return new Mark.Label(
+            at,
+            Show.name(tree),
+            WorksPicture.NAME_MM,
+            false,
+            WorksPicture.IF_ROOM,
+            Mark.Anchor.INSIDE)
+        .on(crown);
+  }
+
+  /** Round crowns of those elements, under which nothing is read. */
+  static Shape crowns(Plan plan, Predicate<Element> shown) {
+    return Shape.union(
+        PicturePainter.shown(plan, Element.Tree.class, shown).stream()
+            .filter(t -> t.crown().metres() > 0)
+            .filter(t -> t.attributes().get(FlatCrown.KEY).isEmpty())
+            .map(t -> lobed(t.at(), t.crown().metres() / 2, 0, 0, 1))
+            .toList());
   }
 
   /** A disc with lobes of about equal width, moved and shrunk by shares of its radius. */

@@ -35,18 +35,22 @@ final class WorksPicture {
       Style.filled("picture-built", "#a98d6a").outlined("#63492c", 0.35);
   private static final Style SWALE =
       Style.filled("picture-swale", "#9db7a8").outlined("#6f8a79", 0.25);
-  private static final double NAME_MM = 2.5;
+  static final double NAME_MM = 2.5;
+
+  /** The rank of a name that stands on what it names or is left out, so that beds keep theirs. */
+  static final int IF_ROOM = 5;
 
   private WorksPicture() {}
 
   /** Of those elements that {@code shown} lets through. */
   static List<Mark> marks(Plan plan, Predicate<Element> shown) {
     List<Mark> marks = new ArrayList<>();
+    Shape crowns = CrownPicture.crowns(plan, shown);
     PicturePainter.shown(plan, Element.Path.class, shown)
         .forEach(p -> marks.add(new Mark.Region(p.shape(), PATH, p.id().toString())));
     for (Element.Bed bed : PicturePainter.shown(plan, Element.Bed.class, shown)) {
       marks.add(new Mark.Region(bed.shape(), style(bed), bed.id().toString()));
-      marks.add(name(bed.shape(), Show.name(bed), 4));
+      marks.add(name(seen(bed.shape(), crowns), Show.name(bed), 4));
     }
     PicturePainter.shown(plan, Element.Fence.class, shown)
         .forEach(f -> marks.add(new Mark.Stroke(f.line(), FENCE, f.id().toString())));
@@ -55,6 +59,7 @@ final class WorksPicture {
         marks.add(
             new Mark.Region(
                 s.shape(), StructurePainter.isSwale(s) ? SWALE : BUILT, s.id().toString()));
+        marks.add(name(seen(s.shape(), crowns), Show.name(s), IF_ROOM));
       }
     }
     for (Element.Building b : PicturePainter.shown(plan, Element.Building.class, shown)) {
@@ -66,6 +71,12 @@ final class WorksPicture {
       }
     }
     return marks;
+  }
+
+  /** What the crowns above leave to be seen of a shape; all of it if they hide it. */
+  private static Shape seen(Shape shape, Shape crowns) {
+    Shape seen = shape.minus(crowns);
+    return seen.isEmpty() ? shape : seen;
   }
 
   private static Mark name(Shape shape, String text, int rank) {

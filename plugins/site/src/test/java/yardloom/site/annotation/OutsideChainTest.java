@@ -26,7 +26,8 @@ class OutsideChainTest {
   }
 
   private static LotDistances.Distance chain(Geometry... things) {
-    return OutsideChain.of(HOUSE, NORTH, LOT, List.of(things), 3, 9).orElseThrow();
+    return OutsideChain.of(HOUSE, NORTH, LOT, List.of(things), new double[] {3, 0.7}, 9)
+        .orElseThrow();
   }
 
   /**
@@ -48,6 +49,24 @@ class OutsideChainTest {
     assertEquals(-(13 + 3), chain.offset().metres(), 1e-9);
   }
 
+  /**
+   * Neighbours on both sides stand 3 m and 2.5 m off, and no line runs 3 m beyond the lot without
+   * going through them: it runs between the lot and its own measure, 7 + 0.7 m from the corner.
+   */
+  @Test
+  void of_neighboursOnBothSides_runsBetweenTheLotAndItsMeasure() {
+    LotDistances.Distance chain = chain(box(-9, 25, 6.5, 14).jts(), box(32.5, 20, 6, 12).jts());
+    assertEquals(0, chain.from().distance(p(7, 29)).metres(), 1e-9);
+    assertEquals(7 + 0.7, chain.offset().metres(), 1e-9);
+  }
+
+  /** A path ends in one line with the house's wall, at y = 29: the extension runs along its end. */
+  @Test
+  void of_pathThatEndsAtTheExtension_isNotCrossed() {
+    LotDistances.Distance chain = chain(box(2, 29, 1.5, 10).jts());
+    assertEquals(7 + 3, chain.offset().metres(), 1e-9);
+  }
+
   /** The measure is that of the way, wherever it stands: 40 − 29 = 11 m. */
   @Test
   void of_anySide_measuresTheShortestWay() {
@@ -56,6 +75,6 @@ class OutsideChainTest {
 
   @Test
   void of_nothingGained_isEmpty() {
-    assertTrue(OutsideChain.of(HOUSE, NORTH, LOT, List.of(), 3, 0).isEmpty());
+    assertTrue(OutsideChain.of(HOUSE, NORTH, LOT, List.of(), new double[] {3}, 0).isEmpty());
   }
 }

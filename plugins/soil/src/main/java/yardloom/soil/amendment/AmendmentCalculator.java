@@ -83,11 +83,11 @@ public final class AmendmentCalculator implements Calculator {
   }
 
   private static void acidity(SoilTest test, TextureClass texture, Derived<Area> beds, Sink out) {
-    if (test.ph().isEmpty() || test.wantedPh().isEmpty()) {
+    if (test.acidity().ph().isEmpty() || test.acidity().wanted().isEmpty()) {
       return;
     }
-    double now = test.ph().getAsDouble();
-    double wanted = test.wantedPh().getAsDouble();
+    double now = test.acidity().ph().getAsDouble();
+    double wanted = test.acidity().wanted().getAsDouble();
     if (wanted < now) {
       Ground ground =
           texture.isHeavy() ? Ground.CLAY : texture.isCoarse() ? Ground.SAND : Ground.SILT_LOAM;
@@ -104,8 +104,8 @@ public final class AmendmentCalculator implements Calculator {
       if (doses.later().si() > 0) {
         dose(out, "elemental sulfur", why.gives(doses.later()), "after a retest in three months");
       }
-    } else if (wanted > now && test.bufferPh().isPresent()) {
-      double buffer = test.bufferPh().getAsDouble();
+    } else if (wanted > now && test.acidity().buffer().isPresent()) {
+      double buffer = test.acidity().buffer().getAsDouble();
       Derived<Mass> pure =
           Derived.by(
                   "2000 lb an acre × 4 × (6.6 − buffer pH) × (wanted − pH) / (6.6 − pH)",
@@ -139,12 +139,12 @@ public final class AmendmentCalculator implements Calculator {
   private static void lime(
       SoilTest test, Derived<Mass> pure, String when, Derived<Area> beds, Sink out) {
     Derived<Mass> product =
-        test.limePurity() == 100
+        test.acidity().limePurity() == 100
             ? pure
             : Derived.by("lime × 100 / calcium carbonate equivalent", PhAmendment.PURITY)
                 .from("pure lime", pure)
-                .from("equivalent, percent", test.limePurity(), test.place())
-                .gives(PhAmendment.correctedForPurity(pure.value(), test.limePurity()));
+                .from("equivalent, percent", test.acidity().limePurity(), test.place())
+                .gives(PhAmendment.correctedForPurity(pure.value(), test.acidity().limePurity()));
     dose(out, "ground limestone", product, when);
     spread(out, "ground limestone", product, beds);
   }
@@ -166,17 +166,18 @@ public final class AmendmentCalculator implements Calculator {
   }
 
   private static void nitrogen(Plan plan, SoilTest test, Derived<Area> beds, Facts in, Sink out) {
-    Optional<Derived<Mass>> found = test.nitrogenByCrop() ? byCrop(plan, in) : byRate(test, beds);
+    Optional<Derived<Mass>> found = test.feeding().byCrop() ? byCrop(plan, in) : byRate(test, beds);
     if (found.isEmpty()) {
       return;
     }
     Derived<Mass> wanted = found.get();
     dose(
         out,
-        test.nitrogenByCrop() ? "nitrogen, by crop" : "nitrogen",
+        test.feeding().byCrop() ? "nitrogen, by crop" : "nitrogen",
         wanted,
         "a year, in two or three doses");
-    test.grade()
+    test.feeding()
+        .grade()
         .ifPresent(
             grade ->
                 dose(
@@ -192,14 +193,15 @@ public final class AmendmentCalculator implements Calculator {
   }
 
   private static Optional<Derived<Mass>> byRate(SoilTest test, Derived<Area> beds) {
-    return test.nitrogen()
+    return test.feeding()
+        .nitrogen()
         .map(
             rate ->
                 Derived.by("nitrogen = rate × beds / over", Fertilizer.SOURCE)
                     .from("rate", rate, test.place())
-                    .from("over", test.nitrogenOver(), test.place())
+                    .from("over", test.feeding().over(), test.place())
                     .from("beds", beds)
-                    .gives(rate.times(beds.value().ratioTo(test.nitrogenOver()))));
+                    .gives(rate.times(beds.value().ratioTo(test.feeding().over()))));
   }
 
   /** Over the ground that each crop of an annual bed takes. */
@@ -217,8 +219,9 @@ public final class AmendmentCalculator implements Calculator {
     for (Stand crop : crops) {
       Mass rate = NitrogenData.of(crop.plant()).per1000SquareFeet();
       why.from("rate of " + crop.plant(), rate)
-          .from("ground of " + crop.plant() + " in " + crop.in(), crop.area(), crop.place());
-      sum = sum.plus(rate.times(crop.area().ratioTo(THOUSAND)));
+          .from(
+              "ground of " + crop.plant() + " in " + crop.in(), crop.placed().area(), crop.place());
+      sum = sum.plus(rate.times(crop.placed().area().ratioTo(THOUSAND)));
     }
     return Optional.of(why.gives(sum));
   }
@@ -239,15 +242,16 @@ public final class AmendmentCalculator implements Calculator {
     if (density.isEmpty()) {
       return;
     }
-    if (test.wantedOrganic().isEmpty() || test.wantedOrganic().getAsDouble() <= soil.organic()) {
+    if (test.organic().wanted().isEmpty()
+        || test.organic().wanted().getAsDouble() <= soil.organic()) {
       return;
     }
-    double raise = (test.wantedOrganic().getAsDouble() - soil.organic()) / 100;
+    double raise = (test.organic().wanted().getAsDouble() - soil.organic()) / 100;
     double kgM3 = BulkMass.of(Volume.cubicMetres(1), density.get().likely()).kilograms();
     Volume volume =
         OrganicMatter.compostFor(
             beds.value(),
-            test.mixDepth(),
+            test.organic().mixDepth(),
             SOIL_KG_M3,
             raise,
             new OrganicMatter.Compost(kgM3, COMPOST_ORGANIC, COMPOST_MOISTURE));
@@ -261,7 +265,7 @@ public final class AmendmentCalculator implements Calculator {
                 "beds × d × soil density × raise / (compost density × organic × dry)",
                 OrganicMatter.SOURCE)
             .from("beds", beds)
-            .from("d, mixing depth", test.mixDepth(), test.place())
+            .from("d, mixing depth", test.organic().mixDepth(), test.place())
             .from("raise, share of soil mass", raise, test.place())
             .from("soil density, kg/m³", Derived.by("typical", assumed).gives(SOIL_KG_M3))
             .from("compost density, kg/m³", kgM3)

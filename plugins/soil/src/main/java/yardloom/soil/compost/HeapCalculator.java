@@ -14,6 +14,7 @@ import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Mass;
 import yardloom.kernel.unit.Volume;
+import yardloom.soil.compost.HeapPlan.Mix;
 import yardloom.soil.compost.HeapPlan.Part;
 import yardloom.soil.compost.formula.BulkMass;
 import yardloom.soil.compost.formula.CarbonKept;
@@ -79,21 +80,25 @@ public final class HeapCalculator implements Calculator {
             .gives(CompostBay.side(volume.value()));
     return new HeapPlan(
         parts,
-        masses(parts, RATIO, CompostMix.SOURCE).gives(ratio),
-        masses(parts, MOISTURE, CompostMix.SOURCE).gives(CompostMix.moisture(feeds)),
+        new Mix(
+            masses(parts, RATIO, CompostMix.SOURCE).gives(ratio),
+            masses(parts, MOISTURE, CompostMix.SOURCE).gives(CompostMix.moisture(feeds))),
         partner,
-        masses(all, RATIO, CompostMix.SOURCE).gives(CompostMix.ratio(mix)),
-        masses(all, MOISTURE, CompostMix.SOURCE).gives(CompostMix.moisture(mix)),
-        volume,
-        side,
-        Derived.by("bays = mix / (side × side × side), rounded up", CompostBay.SOURCE)
-            .from("mix", volume)
-            .from("side", side)
-            .gives(CompostBay.bays(volume.value())),
-        finished(volume, Shrinkage.HOME_HEAP.high()),
-        finished(volume, Shrinkage.HOME_HEAP.low()),
-        kept(carbon, CarbonKept.SHARE.low()),
-        kept(carbon, CarbonKept.SHARE.high()));
+        new Mix(
+            masses(all, RATIO, CompostMix.SOURCE).gives(CompostMix.ratio(mix)),
+            masses(all, MOISTURE, CompostMix.SOURCE).gives(CompostMix.moisture(mix))),
+        new HeapPlan.Bays(
+            volume,
+            side,
+            Derived.by("bays = mix / (side × side × side), rounded up", CompostBay.SOURCE)
+                .from("mix", volume)
+                .from("side", side)
+                .gives(CompostBay.bays(volume.value()))),
+        new HeapPlan.Season(
+            finished(volume, Shrinkage.HOME_HEAP.high()),
+            finished(volume, Shrinkage.HOME_HEAP.low()),
+            kept(carbon, CarbonKept.SHARE.low()),
+            kept(carbon, CarbonKept.SHARE.high())));
   }
 
   private static Part part(Residue r) {

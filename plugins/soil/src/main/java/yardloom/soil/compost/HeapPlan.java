@@ -11,29 +11,41 @@ import yardloom.kernel.unit.Volume;
 /**
  * How a season's prunings and weeds are kept in the yard.
  *
- * @param ratio carbon to nitrogen of what there is
- * @param moisture percent of wet mass
+ * @param found what there is by itself
  * @param partner what to add for a good mix, if something is missing
- * @param mixedRatio carbon to nitrogen with the partner
- * @param bay side of a cube that holds a turn of the mix
- * @param bays how many such bays hold the season
- * @param finished finished compost, low and high
- * @param carbonKept carbon still in the soil after ten years, low and high
+ * @param mixed the same with the partner
  */
 public record HeapPlan(
-    List<Part> parts,
-    Derived<Double> ratio,
-    Derived<Double> moisture,
-    Optional<Part> partner,
-    Derived<Double> mixedRatio,
-    Derived<Double> mixedMoisture,
-    Derived<Volume> mixVolume,
-    Derived<Length> bay,
-    Derived<Integer> bays,
-    Derived<Volume> finishedLow,
-    Derived<Volume> finishedHigh,
-    Derived<Mass> carbonLow,
-    Derived<Mass> carbonHigh) {
+    List<Part> parts, Mix found, Optional<Part> partner, Mix mixed, Bays bays, Season season) {
+  /**
+   * What a heap of it is like.
+   *
+   * @param ratio carbon to nitrogen
+   * @param moisture percent of wet mass
+   */
+  public record Mix(Derived<Double> ratio, Derived<Double> moisture) {}
+
+  /**
+   * Where the mix rots.
+   *
+   * @param volume of the season's mix
+   * @param side of a cube that holds a turn of the mix
+   * @param count how many such bays hold the season
+   */
+  public record Bays(Derived<Volume> volume, Derived<Length> side, Derived<Integer> count) {}
+
+  /**
+   * What a season leaves, low and high.
+   *
+   * @param finishedLow finished compost
+   * @param carbonLow carbon still in the soil after ten years
+   */
+  public record Season(
+      Derived<Volume> finishedLow,
+      Derived<Volume> finishedHigh,
+      Derived<Mass> carbonLow,
+      Derived<Mass> carbonHigh) {}
+
   /** What becomes of prunings and weeds. */
   public static final FactKey<HeapPlan> FACT =
       FactKey.one("soil.heap", HeapPlan.class).called("compost heap");

@@ -49,22 +49,32 @@ public final class HeapTable implements TableMaker {
     HeapPlan heap = found.get();
     heap.parts().forEach(p -> part(plan, table, p));
     heap.partner().ifPresent(p -> part(plan, table, p));
-    grade(plan, table, "C:N of what there is", heap.ratio(), true);
-    grade(plan, table, "C:N of the mix", heap.mixedRatio(), true);
-    grade(plan, table, "Moisture of the mix, percent", heap.mixedMoisture(), false);
-    line(plan, table, "Side of a bay", heap.bay(), "a cube, 3 to 5 ft (0.9 to 1.5 m) each way");
-    line(plan, table, "Bays for a season", heap.bays(), "and one more to turn into");
-    line(plan, table, "Finished compost, at least", heap.finishedLow(), "three quarters lost");
-    line(plan, table, "Finished compost, at most", heap.finishedHigh(), "half lost");
+    grade(plan, table, "C:N of what there is", heap.found().ratio(), true);
+    grade(plan, table, "C:N of the mix", heap.mixed().ratio(), true);
+    grade(plan, table, "Moisture of the mix, percent", heap.mixed().moisture(), false);
+    line(
+        plan,
+        table,
+        "Side of a bay",
+        heap.bays().side(),
+        "a cube, 3 to 5 ft (0.9 to 1.5 m) each way");
+    line(plan, table, "Bays for a season", heap.bays().count(), "and one more to turn into");
+    line(
+        plan,
+        table,
+        "Finished compost, at least",
+        heap.season().finishedLow(),
+        "three quarters lost");
+    line(plan, table, "Finished compost, at most", heap.season().finishedHigh(), "half lost");
     table.row(
         Cell.text("Carbon in soil after ten years, at least"),
         Cell.BLANK,
-        Cell.of(heap.carbonLow()),
+        Cell.of(heap.season().carbonLow()),
         Cell.text("one season's material"));
     table.row(
         Cell.text("Carbon in soil after ten years, at most"),
         Cell.BLANK,
-        Cell.of(heap.carbonHigh()),
+        Cell.of(heap.season().carbonHigh()),
         Cell.text("one season's material"));
     return table
         .note("Keep seeding and rooting weeds out of a cold heap; sick plants go to the town.")

@@ -26,15 +26,16 @@ public final class AcidityCalculator implements Calculator {
   @Override
   public void compute(Plan plan, Facts in, Sink out) {
     Optional<SoilTest> test = plan.attributes().get(SoilTest.KEY);
-    if (test.isPresent() && test.get().ph().isPresent()) {
+    if (test.isPresent() && test.get().acidity().ph().isPresent()) {
       Optional<Double> wanted =
-          test.get().wantedPh().isPresent()
-              ? Optional.of(test.get().wantedPh().getAsDouble())
+          test.get().acidity().wanted().isPresent()
+              ? Optional.of(test.get().acidity().wanted().getAsDouble())
               : Optional.empty();
       out.give(
           YardFacts.SOIL_ACIDITY,
           new SoilAcidity(
-              Derived.given(test.get().ph().getAsDouble(), "pH found", test.get().place()),
+              Derived.given(
+                  test.get().acidity().ph().getAsDouble(), "pH found", test.get().place()),
               wanted));
     }
   }

@@ -27,18 +27,19 @@ public final class SoilTestScope extends Scope {
 
     SoilTest test(SourceRef place) {
       return new SoilTest(
-          maybe(ph),
-          maybe(wantedPh),
-          maybe(bufferPh),
-          limePurity == null ? 100 : limePurity.doubleValue(),
-          maybe(lead),
-          otherSources,
-          Optional.ofNullable(nitrogen),
-          nitrogenOver == null ? Area.squareFeet(1000) : nitrogenOver,
-          nitrogenByCrop,
-          Optional.ofNullable(grade),
-          maybe(wantedOrganic),
-          mixDepth == null ? Length.inches(6) : mixDepth,
+          new SoilTest.Acidity(
+              maybe(ph),
+              maybe(wantedPh),
+              maybe(bufferPh),
+              limePurity == null ? 100 : limePurity.doubleValue()),
+          new SoilTest.Lead(maybe(lead), otherSources),
+          new SoilTest.Feeding(
+              Optional.ofNullable(nitrogen),
+              nitrogenOver == null ? Area.squareFeet(1000) : nitrogenOver,
+              nitrogenByCrop,
+              Optional.ofNullable(grade)),
+          new SoilTest.Organic(
+              maybe(wantedOrganic), mixDepth == null ? Length.inches(6) : mixDepth),
           place);
     }
 

@@ -20,11 +20,11 @@ public final class LeadCheck implements Check {
   @Override
   public List<Finding> run(Plan plan, Facts facts) {
     Optional<SoilTest> test = plan.attributes().get(SoilTest.KEY);
-    if (test.isEmpty() || test.get().lead().isEmpty()) {
+    if (test.isEmpty() || test.get().lead().ppm().isEmpty()) {
       return List.of();
     }
-    double ppm = test.get().lead().getAsDouble();
-    LeadScreening.Outcome outcome = LeadScreening.of(ppm, test.get().otherSources());
+    double ppm = test.get().lead().ppm().getAsDouble();
+    LeadScreening.Outcome outcome = LeadScreening.of(ppm, test.get().lead().otherSources());
     String found = "The soil holds " + Say.number(ppm) + " ppm of lead: ";
     return switch (outcome) {
       case BELOW -> List.of();

@@ -21,11 +21,12 @@ class HeapTest {
     PlanKit kit = PlanKit.us();
     CompostWords.residue(kit.words(), "grass clippings", Volume.cubicYards(1));
     HeapPlan heap = PlanKit.run(kit.plan()).get(HeapPlan.FACT);
-    assertEquals(17, heap.ratio().value(), 1e-9);
+    assertEquals(17, heap.found().ratio().value(), 1e-9);
     assertEquals("leaves", heap.partner().orElseThrow().material());
-    assertEquals(30, heap.mixedRatio().value(), 1e-9);
-    assertTrue(heap.finishedLow().value().compareTo(heap.finishedHigh().value()) < 0);
-    assertTrue(heap.carbonLow().value().compareTo(heap.carbonHigh().value()) < 0);
+    assertEquals(30, heap.mixed().ratio().value(), 1e-9);
+    assertTrue(
+        heap.season().finishedLow().value().compareTo(heap.season().finishedHigh().value()) < 0);
+    assertTrue(heap.season().carbonLow().value().compareTo(heap.season().carbonHigh().value()) < 0);
   }
 
   @Test
@@ -35,7 +36,7 @@ class HeapTest {
     CompostWords.residue(kit.words(), "garden weeds", Volume.cubicYards(0.5));
     HeapPlan heap = PlanKit.run(kit.plan()).get(HeapPlan.FACT);
     assertEquals("grass clippings", heap.partner().orElseThrow().material());
-    assertEquals(30, heap.mixedRatio().value(), 1e-9);
+    assertEquals(30, heap.mixed().ratio().value(), 1e-9);
   }
 
   @Test

@@ -61,7 +61,10 @@ public final class DripCalculator implements Calculator {
             .ifPresent(
                 run -> {
                   out.give(DripRun.KEY, run);
-                  out.give(YardFacts.DRIPLINES, new Dripline(of.id(), run.length()));
+                  out.give(
+                      YardFacts.DRIPLINES,
+                      new Dripline(
+                          of.id(), run.totals().length(), run.rows(), run.choice().spacing()));
                 });
       }
     }
@@ -155,19 +158,11 @@ public final class DripCalculator implements Calculator {
             .gives(choice.emitter().times(count));
     return Optional.of(
         new DripRun(
-            bed.id(),
             line.place(),
-            waters,
             choice,
-            single.map(Emitters.Laid::kinds).orElse(List.of()),
-            contour.map(Contour::falls),
-            joined,
-            ground,
-            area,
-            length,
-            header(joined, line),
-            outlets,
-            rated));
+            new DripRun.Ground(bed.id(), waters, ground, area, contour.map(Contour::falls)),
+            new DripRun.Laid(joined, single.map(Emitters.Laid::kinds).orElse(List.of())),
+            new DripRun.Totals(length, header(joined, line), outlets, rated)));
   }
 
   private static Derived<Length> header(List<Joined> joined, Entry<DripChoice> line) {

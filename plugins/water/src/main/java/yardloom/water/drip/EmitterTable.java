@@ -47,7 +47,7 @@ public final class EmitterTable implements TableMaker {
             .column(Column.of("flow", "Flow of one", Measure.SMALL_FLOW));
     boolean any = false;
     for (DripRun run : facts.all(DripRun.KEY)) {
-      for (Emitters.OfKind kind : run.emitters()) {
+      for (Emitters.OfKind kind : run.laid().emitters()) {
         any = true;
         table.row(
             Cell.text(run.bed().name()),
@@ -83,9 +83,9 @@ public final class EmitterTable implements TableMaker {
               + " Run one for an hour, dig beside it, and set more where it wets less.");
       table.note(
           "By the mature spread and the width that one emitter wets in the soil; two at least for a"
-              + " tree. Punch them into the tube where it passes the plants, about half way from stem to"
-              + " drip line, the tube's spare length in between. By a young tree set two at the edge of"
-              + " its root ball first, and the others as the crown grows.");
+              + " tree. Punch them into the tube where it passes the plants, about half way from"
+              + " stem to drip line, the tube's spare length in between. By a young tree set two at"
+              + " the edge of its root ball first, and the others as the crown grows.");
     }
     return table.build();
   }

@@ -40,8 +40,8 @@ public final class Emitters {
   private static final Length LEAST_ROW = Length.inches(6);
 
   static final String TUBES_SAY =
-      "Tubes in a bed lie as far apart as its narrowest plant grows wide, 12 in (30 cm) at least and"
-          + " 6 ft (1.8 m) at most; pieces under 3 in (8 cm) are left out (common practice).";
+      "Tubes in a bed lie as far apart as its narrowest plant grows wide, 12 in (30 cm) at least"
+          + " and 6 ft (1.8 m) at most; pieces under 3 in (8 cm) are left out (common practice).";
 
   /** A tree stands firm when it drinks on two sides. */
   private static final int LEAST_OF_TREE = 2;
@@ -68,9 +68,16 @@ public final class Emitters {
     List<OfKind> kinds = new ArrayList<>();
     for (Stand stand : in.all(YardFacts.STANDS)) {
       boolean own = waters.contains(stand.in()) && !stand.follows();
-      if (own && !stand.at().isEmpty() && stand.drills().isEmpty()) {
+      if (own && !stand.placed().at().isEmpty() && stand.placed().drills().isEmpty()) {
         boolean isTree = !stand.in().equals(of.id()) || of instanceof Element.Tree;
-        kinds.add(ofKind(stand.plant(), stand.at().size(), stand.spread(), isTree, width, said));
+        kinds.add(
+            ofKind(
+                stand.plant(),
+                stand.placed().at().size(),
+                stand.kind().spread(),
+                isTree,
+                width,
+                said));
       }
     }
     if (kinds.isEmpty()) {

@@ -30,12 +30,13 @@ public final class WettedGround {
   }
 
   private static Derived<Double> single(DripRun run, Derived<Length> width, Source source) {
-    Area wetted = width.value().by(width.value()).times(Math.PI / 4 * run.outlets().value());
+    Area wetted =
+        width.value().by(width.value()).times(Math.PI / 4 * run.totals().outlets().value());
     return Derived.by("min(1, outlets × π / 4 × wetted width^2 / bed area)", source)
-        .from("outlets", run.outlets())
+        .from("outlets", run.totals().outlets())
         .from("wetted width", width)
-        .from("bed area", run.area())
-        .gives(WateringPlan.wettedShare(wetted, run.area()));
+        .from("bed area", run.on().area())
+        .gives(WateringPlan.wettedShare(wetted, run.on().area()));
   }
 
   /**
@@ -80,17 +81,17 @@ public final class WettedGround {
               }
               Length along = width.min(run.choice().spacing());
               Length across = width.min(run.choice().rowSpacing());
-              Area wetted = along.by(across).times(run.outlets().value());
+              Area wetted = along.by(across).times(run.totals().outlets().value());
               return Derived.by(
                       "min(1, outlets × min(wetted width, outlet spacing) × min(wetted width, row"
                           + " spacing) / bed area)",
                       SOURCES.cited(row, "source"))
-                  .from("outlets", run.outlets())
+                  .from("outlets", run.totals().outlets())
                   .from("wetted width", of)
                   .from("outlet spacing", run.choice().spacing(), run.place())
                   .from("row spacing", run.choice().rowSpacing(), run.place())
-                  .from("bed area", run.area())
-                  .gives(WateringPlan.wettedShare(wetted, run.area()));
+                  .from("bed area", run.on().area())
+                  .gives(WateringPlan.wettedShare(wetted, run.on().area()));
             });
   }
 }

@@ -75,7 +75,7 @@ public record Supply(Optional<Flow> through, Optional<Pressure> still, Optional<
   public static Optional<Pressure> pressure(Plan plan, Flow flow) {
     Optional<TankPlan> tank = tank(plan);
     if (tank.isPresent()) {
-      return tank.map(t -> t.pressure(t.height().times(0.5)));
+      return tank.map(t -> t.pressure(t.body().height().times(0.5)));
     }
     Optional<Pressure> still = plan.said(KEY).flatMap(s -> s.value().still());
     Optional<Flow> open = plan.said(BUCKET).map(b -> b.value().flow());
@@ -84,7 +84,7 @@ public record Supply(Optional<Flow> through, Optional<Pressure> still, Optional<
 
   /** The most that ever stands there: a closed tap, a full tank. */
   public static Optional<Pressure> most(Plan plan) {
-    return tank(plan).map(t -> t.pressure(t.height())).or(() -> pressure(plan, Flow.ZERO));
+    return tank(plan).map(t -> t.pressure(t.body().height())).or(() -> pressure(plan, Flow.ZERO));
   }
 
   /** The tank of the plan from which water comes by its height alone. */

@@ -13,31 +13,45 @@ import yardloom.kernel.unit.Pressure;
  * What flows out of a bed's dripline while its zone runs.
  *
  * @param zone the number of its zone
- * @param flow of all outlets together
- * @param rate depth that one hour puts on the bed
- * @param inlet pressure where it is fed
- * @param least pressure at the outlet that gets least
- * @param variation largest less least outlet flow over the largest
- * @param lowQuarter mean of the quarter of outlets that gives least over the mean of all; empty
- *     below four outlets or where some are dry
- * @param design what is left of evenness when outlets differ as they are made
- * @param allowedDrop how far pressure may fall along a row before flow has fallen by a tenth
- * @param longestRow that the bed has
- * @param longestRun a row that, alone, keeps within {@link #ALLOWED}
  */
 public record BedHydraulics(
-    ElementId bed,
-    int zone,
-    Derived<Flow> flow,
-    Derived<Length> rate,
-    Derived<Pressure> inlet,
-    Derived<Pressure> least,
-    Derived<Double> variation,
-    Optional<Derived<Double>> lowQuarter,
-    Derived<Double> design,
-    Derived<Double> allowedDrop,
-    Length longestRow,
-    Derived<Length> longestRun) {
+    ElementId bed, int zone, Outflow outflow, Pressures pressures, Evenness evenness, Rows rows) {
+  /**
+   * What comes out.
+   *
+   * @param flow of all outlets together
+   * @param rate depth that one hour puts on the bed
+   */
+  public record Outflow(Derived<Flow> flow, Derived<Length> rate) {}
+
+  /**
+   * What presses.
+   *
+   * @param inlet where it is fed
+   * @param least at the outlet that gets least
+   */
+  public record Pressures(Derived<Pressure> inlet, Derived<Pressure> least) {}
+
+  /**
+   * How alike the outlets give.
+   *
+   * @param variation largest less least outlet flow over the largest
+   * @param lowQuarter mean of the quarter of outlets that gives least over the mean of all; empty
+   *     below four outlets or where some are dry
+   * @param design what is left of evenness when outlets differ as they are made
+   */
+  public record Evenness(
+      Derived<Double> variation, Optional<Derived<Double>> lowQuarter, Derived<Double> design) {}
+
+  /**
+   * How long rows are and may be.
+   *
+   * @param allowedDrop how far pressure may fall along a row before flow has fallen by a tenth
+   * @param longest that the bed has
+   * @param limit a row that, alone, keeps within {@link #ALLOWED}
+   */
+  public record Rows(Derived<Double> allowedDrop, Length longest, Derived<Length> limit) {}
+
   /** Flow and pressure by bed. */
   public static final FactKey<BedHydraulics> KEY =
       FactKey.many("water.hydraulics", BedHydraulics.class).called("flow and pressure in the beds");
@@ -55,6 +69,6 @@ public record BedHydraulics(
 
   /** Whether its outlets differ more than is usual. */
   public boolean isUneven() {
-    return variation.value() > ALLOWED;
+    return evenness.variation().value() > ALLOWED;
   }
 }

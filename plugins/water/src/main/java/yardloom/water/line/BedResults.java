@@ -55,35 +55,35 @@ final class BedResults {
     return new BedHydraulics(
         run.bed(),
         zone,
-        flow,
-        Derived.by("flow × 1 h / bed area", RATE)
-            .from("flow", flow)
-            .from("bed area", run.area())
-            .gives(ApplicationRate.perHour(flow.value(), run.area())),
-        inlet,
-        why("least pressure in the network of the zone", run).gives(pressure(leastM)),
-        why("(largest − least outlet flow) / largest, in the whole bed", run)
-            .gives(flows.getMax() == 0 ? 1 : 1 - flows.getMin() / flows.getMax()),
-        isDry || outlets.length < 4
-            ? Optional.empty()
-            : Optional.of(
-                why("mean of the least quarter of outlets / mean", run)
-                    .gives(CatchUniformity.of(outlets).lowQuarter())),
-        why("(1 − 1.27 × variation of outlets as made) × least flow / mean flow", run)
-            .from("variation of outlets as made", MAKERS)
-            .from("least flow", Flow.cubicMetresPerSecond(flows.getMin()))
-            .from("mean flow", Flow.cubicMetresPerSecond(mean))
-            .gives(DesignUniformity.of(MAKERS, 1, leastOverMean)),
-        allowedDrop(run),
-        longest(run),
-        longestRun(run, inlet));
+        new BedHydraulics.Outflow(
+            flow,
+            Derived.by("flow × 1 h / bed area", RATE)
+                .from("flow", flow)
+                .from("bed area", run.on().area())
+                .gives(ApplicationRate.perHour(flow.value(), run.on().area()))),
+        new BedHydraulics.Pressures(
+            inlet, why("least pressure in the network of the zone", run).gives(pressure(leastM))),
+        new BedHydraulics.Evenness(
+            why("(largest − least outlet flow) / largest, in the whole bed", run)
+                .gives(flows.getMax() == 0 ? 1 : 1 - flows.getMin() / flows.getMax()),
+            isDry || outlets.length < 4
+                ? Optional.empty()
+                : Optional.of(
+                    why("mean of the least quarter of outlets / mean", run)
+                        .gives(CatchUniformity.of(outlets).lowQuarter())),
+            why("(1 − 1.27 × variation of outlets as made) × least flow / mean flow", run)
+                .from("variation of outlets as made", MAKERS)
+                .from("least flow", Flow.cubicMetresPerSecond(flows.getMin()))
+                .from("mean flow", Flow.cubicMetresPerSecond(mean))
+                .gives(DesignUniformity.of(MAKERS, 1, leastOverMean))),
+        new BedHydraulics.Rows(allowedDrop(run), longest(run), longestRun(run, inlet)));
   }
 
   private static Derived.Builder why(String what, DripRun run) {
     return Derived.by(what, LineCalculator.METHOD)
         .from("rows", run.rows().size())
         .from("longest row", longest(run))
-        .from("outlets", run.outlets())
+        .from("outlets", run.totals().outlets())
         .from("outlet spacing", run.choice().spacing(), run.place())
         .from("rated flow of one", run.choice().emitter(), run.place())
         .from("rated pressure", run.choice().rated(), run.place())

@@ -48,16 +48,16 @@ public final class HydraulicsTable implements TableMaker {
       table.row(
           Cell.text(run.bed().name()),
           Cell.number(solved.zone()),
-          Cell.of(run.rated()),
-          Cell.of(solved.flow()),
-          Cell.of(solved.inlet()),
-          Cell.of(solved.least()),
-          Cell.of(solved.variation()),
-          solved.lowQuarter().map(Cell::of).orElse(Cell.BLANK),
-          Cell.of(solved.design()),
-          Cell.of(solved.allowedDrop()),
-          Cell.of(solved.longestRow()),
-          Cell.of(solved.longestRun()));
+          Cell.of(run.totals().rated()),
+          Cell.of(solved.outflow().flow()),
+          Cell.of(solved.pressures().inlet()),
+          Cell.of(solved.pressures().least()),
+          Cell.of(solved.evenness().variation()),
+          solved.evenness().lowQuarter().map(Cell::of).orElse(Cell.BLANK),
+          Cell.of(solved.evenness().design()),
+          Cell.of(solved.rows().allowedDrop()),
+          Cell.of(solved.rows().longest()),
+          Cell.of(solved.rows().limit()));
     }
     if (!runs.isEmpty()) {
       table.note(

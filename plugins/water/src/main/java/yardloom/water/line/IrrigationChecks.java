@@ -68,10 +68,10 @@ public final class IrrigationChecks implements Check {
                     Severity.WARNING,
                     String.format(
                         Locale.ROOT,
-                        "outlets of the bed differ by %.0f percent; 10 percent is usual, which a row"
-                            + " of up to %s keeps",
-                        solved.variation().value() * 100,
-                        length(plan, solved.longestRun().value())),
+                        "outlets of the bed differ by %.0f percent; 10 percent is usual, which a"
+                            + " row of up to %s keeps",
+                        solved.evenness().variation().value() * 100,
+                        length(plan, solved.rows().limit().value())),
                     "feed the rows from their middle, shorten them, or use outlets that compensate"
                         + " pressure",
                     EVEN)
@@ -108,12 +108,17 @@ public final class IrrigationChecks implements Check {
   private void lowPressure(Plan plan, Facts facts, List<Finding> found) {
     for (DripRun run : facts.all(DripRun.KEY)) {
       BedHydraulics solved = BedHydraulics.of(run.bed(), facts);
-      Pressure least = solved.least().value();
+      Pressure least = solved.pressures().least().value();
       boolean isDry = least.compareTo(Pressure.ZERO) <= 0;
       boolean isWeak =
           // Plain outlets below a tank give little by intent; its levels have a check of their own.
           !Supply.isTank(plan)
-                  && solved.flow().value().compareTo(run.rated().value().times(WEAK)) < 0
+                  && solved
+                          .outflow()
+                          .flow()
+                          .value()
+                          .compareTo(run.totals().rated().value().times(WEAK))
+                      < 0
               || run.choice().isTooLow(least);
       if (isDry || isWeak) {
         found.add(
@@ -121,15 +126,16 @@ public final class IrrigationChecks implements Check {
                     id(),
                     Severity.WARNING,
                     isDry
-                        ? "outlets of the bed get no water: the ground or the lines take all pressure"
+                        ? "outlets of the bed get no water: the ground or the lines take all"
+                            + " pressure"
                         : "outlets of the bed have "
                             + pressure(plan, least)
                             + " at least and give "
-                            + both(plan, solved.flow().value())
+                            + both(plan, solved.outflow().flow().value())
                             + " of the rated "
-                            + both(plan, run.rated().value()),
-                    "raise the tank, feed the bed from higher up, widen the pipe, or use outlets for"
-                        + " low pressure",
+                            + both(plan, run.totals().rated().value()),
+                    "raise the tank, feed the bed from higher up, widen the pipe, or use outlets"
+                        + " for low pressure",
                     EVEN)
                 .about(run.bed(), run.place()));
       }
@@ -182,7 +188,7 @@ public final class IrrigationChecks implements Check {
       return;
     }
     for (Element.Bed bed : plan.all(Element.Bed.class)) {
-      boolean isWatered = runs.stream().anyMatch(r -> r.waters().contains(bed.id()));
+      boolean isWatered = runs.stream().anyMatch(r -> r.on().waters().contains(bed.id()));
       if (!isWatered && bed.attributes().all(DripChoice.DRY).isEmpty()) {
         found.add(
             Finding.of(
@@ -209,8 +215,8 @@ public final class IrrigationChecks implements Check {
    */
   private void fasterThanSoil(Plan plan, Facts facts, Derived<Length> intake, List<Finding> found) {
     facts.all(BedHydraulics.KEY).stream()
-        .filter(r -> r.rate().value().compareTo(intake.value()) > 0)
-        .max(Comparator.comparing(r -> r.rate().value()))
+        .filter(r -> r.outflow().rate().value().compareTo(intake.value()) > 0)
+        .max(Comparator.comparing(r -> r.outflow().rate().value()))
         .ifPresent(
             fastest ->
                 found.add(
@@ -218,7 +224,7 @@ public final class IrrigationChecks implements Check {
                             id(),
                             Severity.NOTE,
                             "the dripline gives "
-                                + perHour(plan, fastest.rate().value())
+                                + perHour(plan, fastest.outflow().rate().value())
                                 + ", the soil takes "
                                 + perHour(plan, intake.value()),
                             "water in the turns of the timetable, or use outlets of less flow",

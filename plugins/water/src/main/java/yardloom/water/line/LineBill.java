@@ -142,7 +142,7 @@ final class LineBill {
     Derived.Builder why = Derived.by("sum over the beds", SUM);
     Length sum = Length.ZERO;
     for (DripRun run : runs) {
-      Derived<Length> its = headers ? run.header() : run.length();
+      Derived<Length> its = headers ? run.totals().header() : run.totals().length();
       sum = sum.plus(its.value());
       why.from((headers ? "header in " : "") + run.bed().name(), its);
     }
@@ -222,7 +222,7 @@ final class LineBill {
     for (DripRun run : runs) {
       rows += run.rows().size();
       ends.from("rows in " + run.bed().name(), run.rows().size());
-      tube = tube.plus(run.length().value()).plus(run.header().value());
+      tube = tube.plus(run.totals().length().value()).plus(run.totals().header().value());
       its.add(LineFittings.inBed(run));
     }
     // Fittings of rows, and stakes, are set while the tube is laid.
@@ -265,8 +265,8 @@ final class LineBill {
       if (run.choice().isSingle()) {
         String item = emitter(run.choice());
         why.computeIfAbsent(item, k -> Derived.by("sum over beds and trees", SUM))
-            .from("emitters in " + run.bed().name(), run.outlets());
-        counts.merge(item, run.outlets().value(), Integer::sum);
+            .from("emitters in " + run.bed().name(), run.totals().outlets());
+        counts.merge(item, run.totals().outlets().value(), Integer::sum);
       }
     }
     counts.forEach(

@@ -127,7 +127,8 @@ public final class LineCalculator implements Calculator {
           .forEach(
               (name, row) ->
                   feeds.add(
-                      new LineWays.Feed(name, run.ground(), run.joined().get(row).line().start())));
+                      new LineWays.Feed(
+                          name, run.on().shape(), run.laid().joined().get(row).line().start())));
     }
     return feeds;
   }
@@ -211,7 +212,7 @@ public final class LineCalculator implements Calculator {
     List<BedHydraulics> solved = beds.stream().map(b -> results.of(b, zone.number())).toList();
     solved.forEach(bed -> out.give(BedHydraulics.KEY, bed));
     Derived.Builder sum = Derived.by("sum over beds of flow", METHOD);
-    solved.forEach(bed -> sum.from("flow of " + bed.bed().name(), bed.flow()));
+    solved.forEach(bed -> sum.from("flow of " + bed.bed().name(), bed.outflow().flow()));
     return new ZoneLine(
         zone.number(),
         runs(runs, chosen, ways),

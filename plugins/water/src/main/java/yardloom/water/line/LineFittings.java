@@ -109,7 +109,7 @@ record LineFittings(
 
     /** Rows that start at one place meet there, with the headers that come and go, or the pipe. */
     void rows(DripRun bed) {
-      List<Joined> joined = bed.joined();
+      List<Joined> joined = bed.laid().joined();
       int[] place = new int[joined.size()];
       int[] tubes = new int[joined.size()];
       boolean[] hasHeader = new boolean[joined.size()];

@@ -22,23 +22,24 @@ public record PeakWatering(int month, Derived<TimeSpan> weekly) {
   /** Empty if the bed needs no water, nothing is known of it, or none comes out. */
   public static Optional<PeakWatering> of(
       DripRun run, BedHydraulics bed, List<WaterDemand> demands) {
-    return bed.rate().value().metres() <= 0
+    return bed.outflow().rate().value().metres() <= 0
         ? Optional.empty()
         : PeakNeed.of(run, demands).map(peak -> of(run, bed, peak));
   }
 
   private static PeakWatering of(DripRun run, BedHydraulics bed, PeakNeed peak) {
-    Length weekDepth = Length.metres(peak.dailyM3() * 7 / run.area().squareMetres());
+    Length weekDepth = Length.metres(peak.dailyM3() * 7 / run.on().area().squareMetres());
     Derived<TimeSpan> weekly =
         Derived.by(
                 "7 × need / days / bed area / (application rate × efficiency) × 1 h",
                 WaterBudget.EFFICIENCIES)
             .from("need of " + Months.name(peak.month()), peak.monthly().get(peak.month()))
             .from("days of " + Months.name(peak.month()), Months.days(peak.month()))
-            .from("bed area", run.area())
-            .from("application rate", bed.rate())
+            .from("bed area", run.on().area())
+            .from("application rate", bed.outflow().rate())
             .from("efficiency", WaterBudget.DRIP_EFFICIENCY)
-            .gives(RunTime.of(weekDepth, bed.rate().value(), WaterBudget.DRIP_EFFICIENCY));
+            .gives(
+                RunTime.of(weekDepth, bed.outflow().rate().value(), WaterBudget.DRIP_EFFICIENCY));
     return new PeakWatering(peak.month(), weekly);
   }
 }

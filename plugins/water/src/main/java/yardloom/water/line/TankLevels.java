@@ -41,9 +41,9 @@ final class TankLevels {
 
   TankZone solve() {
     List<TankZone.Level> levels = new ArrayList<>();
-    levels.add(level("full", tank.height()));
-    levels.add(level("half full", tank.height().times(0.5)));
-    Length low = TankPlan.OUTLET.min(tank.height());
+    levels.add(level("full", tank.body().height()));
+    levels.add(level("half full", tank.body().height().times(0.5)));
+    Length low = TankPlan.OUTLET.min(tank.body().height());
     levels.add(level("nearly empty", low));
     TankZone.Level full = levels.get(0);
     TankZone.Level last = levels.get(2);
@@ -100,6 +100,6 @@ final class TankLevels {
     return Derived.by(what, LineCalculator.METHOD)
         .from("beds", zone.beds().size())
         .from("water in the tank", water)
-        .from("foot of the tank above its ground", tank.stand());
+        .from("foot of the tank above its ground", tank.body().stand());
   }
 }

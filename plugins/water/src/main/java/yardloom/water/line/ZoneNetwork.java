@@ -167,8 +167,8 @@ final class ZoneNetwork {
     bed.feeds().forEach((feed, row) -> feedOfRow.put(row, feeds.getOrDefault(feed, VALVE)));
     List<String> starts = new ArrayList<>();
     List<String> its = new ArrayList<>();
-    for (int r = 0; r < bed.joined().size(); r++) {
-      Joined row = bed.joined().get(r);
+    for (int r = 0; r < bed.laid().joined().size(); r++) {
+      Joined row = bed.laid().joined().get(r);
       String start = row.from() < 0 ? feedOfRow.get(r) : starts.get(row.from());
       if (row.header().isPresent()) {
         String next = name + " header " + r;
@@ -195,7 +195,7 @@ final class ZoneNetwork {
       Length at = spacing.times(i + 0.5).min(line.length());
       joints.add(new Joint(next, levelM(line.at(at), tapM), 0, outlet));
       double lengthM = spacing.metres() * (i == 0 ? 0.5 : 1);
-      double k = i == 0 && bed.joined().size() > 1 ? Fitting.TEE_BRANCH.k() : 0;
+      double k = i == 0 && bed.laid().joined().size() > 1 ? Fitting.TEE_BRANCH.k() : 0;
       tubes.add(pipe(before, next, lengthM, bed.choice().bore().metres(), k));
       its.add(next);
       before = next;

@@ -92,7 +92,9 @@ public final class DemandCalculator implements Calculator {
   private static List<Stand> ground(Stand first, List<Stand> stands) {
     Stand.Ground ground = new Stand.Ground(first.place(), first.plant());
     List<Stand> all = new ArrayList<>(List.of(first));
-    stands.stream().filter(s -> s.ground().filter(ground::equals).isPresent()).forEach(all::add);
+    stands.stream()
+        .filter(s -> s.planted().ground().filter(ground::equals).isPresent())
+        .forEach(all::add);
     return all;
   }
 
@@ -111,12 +113,12 @@ public final class DemandCalculator implements Calculator {
       // Rain falls once on ground that carries two crops in a month.
       List<Stand> ground = ground(stand, stands);
       String plants = ground.stream().map(Stand::plant).collect(Collectors.joining(", then "));
-      double kc = ground.stream().mapToDouble(s -> s.kc().get(month)).sum();
-      sum = sum.plus(stand.area().deep(NetNeed.of(kc, et.value(), rain.value())));
+      double kc = ground.stream().mapToDouble(s -> s.thirst().kc().get(month)).sum();
+      sum = sum.plus(stand.placed().area().deep(NetNeed.of(kc, et.value(), rain.value())));
       why.from("Kc " + plants, kc, stand.place())
-          .from("Kc source", stand.kcSource().cite())
-          .from("area " + plants, stand.area(), stand.place());
-      ground.stream().skip(1).forEach(s -> why.from("Kc source", s.kcSource().cite()));
+          .from("Kc source", stand.thirst().kcSource().cite())
+          .from("area " + plants, stand.placed().area(), stand.place());
+      ground.stream().skip(1).forEach(s -> why.from("Kc source", s.thirst().kcSource().cite()));
     }
     return why.gives(sum);
   }

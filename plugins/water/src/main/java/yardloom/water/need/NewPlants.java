@@ -31,7 +31,7 @@ public record NewPlants(ElementId in, LocalDate planted, LocalDate grows, List<S
     Map<String, NewPlants> groups = new TreeMap<>();
     for (Stand stand : facts.all(YardFacts.STANDS)) {
       LocalDate planted = days.get(stand.plant());
-      if (stand.stands() || stand.follows() || planted == null) {
+      if (stand.planted().stands() || stand.follows() || planted == null) {
         continue;
       }
       Optional<LocalDate> grows = grows(stand, planted);
@@ -52,12 +52,12 @@ public record NewPlants(ElementId in, LocalDate planted, LocalDate grows, List<S
 
   /** Empty for what never draws water, as where no season is known. */
   private static Optional<LocalDate> grows(Stand stand, LocalDate planted) {
-    if (stand.kc().get(planted.getMonthValue() - 1) > 0) {
+    if (stand.thirst().kc().get(planted.getMonthValue() - 1) > 0) {
       return Optional.of(planted);
     }
     LocalDate month = planted.withDayOfMonth(1).plusMonths(1);
     for (int i = 0; i < 12; i++) {
-      if (stand.kc().get(month.plusMonths(i).getMonthValue() - 1) > 0) {
+      if (stand.thirst().kc().get(month.plusMonths(i).getMonthValue() - 1) > 0) {
         return Optional.of(month.plusMonths(i));
       }
     }

@@ -27,12 +27,13 @@ public final class TaperNeed {
   /** Whether all of them rest in that step, so that none draws water. */
   public static boolean rests(NewPlants plants, Taper.Step step) {
     int month = month(plants, step);
-    return plants.stands().stream().allMatch(s -> s.kc().get(month) <= 0);
+    return plants.stands().stream().allMatch(s -> s.thirst().kc().get(month) <= 0);
   }
 
   /** Whether a usual month, 0 to 11, rains as much as the thirstiest of them takes. */
   public static boolean isRainedOn(NewPlants plants, int month, MonthlyWeather weather) {
-    double kc = plants.stands().stream().mapToDouble(s -> s.kc().get(month)).max().orElse(0);
+    double kc =
+        plants.stands().stream().mapToDouble(s -> s.thirst().kc().get(month)).max().orElse(0);
     Length use = weather.referenceEt().get(month).value().times(Math.max(Taper.LEAST_KC, kc));
     return weather.effectiveRain().get(month).value().compareTo(use) >= 0;
   }
@@ -73,11 +74,11 @@ public final class TaperNeed {
             .from("efficiency", WaterBudget.DRIP_EFFICIENCY);
     Volume sum = Volume.ZERO;
     for (Stand stand : plants.stands()) {
-      double kc = stand.kc().get(month);
+      double kc = stand.thirst().kc().get(month);
       if (kc > 0) {
-        sum = sum.plus(stand.area().deep(Taper.depth(kc, day, step.everyDays())));
+        sum = sum.plus(stand.placed().area().deep(Taper.depth(kc, day, step.everyDays())));
         why.from("Kc " + stand.plant(), kc, stand.place())
-            .from("area " + stand.plant(), stand.area(), stand.place());
+            .from("area " + stand.plant(), stand.placed().area(), stand.place());
       }
     }
     return why.gives(sum.times(1 / WaterBudget.DRIP_EFFICIENCY));

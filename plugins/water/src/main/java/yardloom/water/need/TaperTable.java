@@ -132,7 +132,7 @@ public final class TaperTable implements TableMaker {
   private static Optional<String> followers(Facts facts) {
     String kinds =
         facts.all(YardFacts.STANDS).stream()
-            .filter(s -> s.follows() && !s.stands())
+            .filter(s -> s.follows() && !s.planted().stands())
             .map(Stand::plant)
             .distinct()
             .sorted()
@@ -154,13 +154,14 @@ public final class TaperTable implements TableMaker {
 
   private static void notes(Table.Builder table) {
     table.note(
-        "Counted from the day of planting, or from the month in which leaves come where it is planted"
-            + " at rest. Each time brings what the days until the next one take, over the efficiency of"
-            + " drip; rain is not counted: leave one out after 1/2 in (13 mm) of rain.");
+        "Counted from the day of planting, or from the month in which leaves come where it is"
+            + " planted at rest. Each time brings what the days until the next one take, over the"
+            + " efficiency of drip; rain is not counted: leave one out after 1/2 in (13 mm) of"
+            + " rain.");
     table.note(
-        "Look as often as you water: push a finger through the mulch to 2 in (5 cm) beside the stem."
-            + " Wet and cold: wait a day. Dry: water now. Keep mulch a hand's breadth off stems. Days of"
-            + " watering after "
+        "Look as often as you water: push a finger through the mulch to 2 in (5 cm) beside the"
+            + " stem. Wet and cold: wait a day. Dry: water now. Keep mulch a hand's breadth off"
+            + " stems. Days of watering after "
             + EstablishmentTable.MINNESOTA.cite()
             + "; then by the tables of the grown garden, new trees by theirs.");
   }

@@ -83,7 +83,10 @@ public final class OverflowPipeCheck implements Check {
   private void way(Plan plan, Entry<OverflowPipe> pipe, TankPlan tank, List<Finding> found) {
     Point start = pipe.value().line().start();
     Point end = pipe.value().line().end();
-    if (start.distance(tank.at()).compareTo(AT_TANK.plus(tank.width().times(tank.count()))) > 0) {
+    if (start
+            .distance(tank.at())
+            .compareTo(AT_TANK.plus(tank.body().width().times(tank.body().count())))
+        > 0) {
       found.add(
           finding(
                   "the overflow of '" + tank.name() + "' does not begin at the tank",
@@ -124,7 +127,7 @@ public final class OverflowPipeCheck implements Check {
     Optional<Length> from = ground.flatMap(g -> g.levelAt(tank.at()));
     Optional<Length> to = ground.flatMap(g -> g.levelAt(pipe.value().line().end()));
     if (from.isPresent() && to.isPresent()) {
-      Length rim = from.get().plus(tank.stand()).plus(tank.height());
+      Length rim = from.get().plus(tank.body().stand()).plus(tank.body().height());
       if (to.get().compareTo(rim) >= 0) {
         found.add(
             finding(
@@ -136,7 +139,7 @@ public final class OverflowPipeCheck implements Check {
   }
 
   private void narrow(Plan plan, Entry<OverflowPipe> pipe, TankPlan tank, List<Finding> found) {
-    Area inlet = Downspout.section(plan, tank.roof());
+    Area inlet = Downspout.section(plan, tank.filling().roof());
     double m = pipe.value().inside().metres();
     Area section = Area.squareMetres(Math.PI / 4 * m * m);
     if (section.squareMetres() < inlet.squareMetres() * (1 - 1e-9)) {

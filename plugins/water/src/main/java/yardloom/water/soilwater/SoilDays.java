@@ -65,22 +65,22 @@ final class SoilDays {
 
   /** Roots of the grown plant, no deeper than the soil. */
   Length rootDepth(Stand stand) {
-    return stand.roots().orElseThrow().depth().min(soil.depth());
+    return RootDepths.of(stand).depth().min(soil.depth());
   }
 
   RootZone.Sum run(Stand stand, boolean watered) {
     return RootZone.run(
-        days(stand), soil.available().value(), stand.roots().orElseThrow().easyShare(), watered);
+        days(stand), soil.available().value(), RootDepths.of(stand).easyShare(), watered);
   }
 
   private List<RootZone.Day> days(Stand stand) {
     double fullM = rootDepth(stand).metres();
-    double highest = stand.kc().stream().mapToDouble(k -> k).max().orElse(0);
-    boolean isNew = stand.roots().orElseThrow().isNewEachYear();
+    double highest = stand.thirst().kc().stream().mapToDouble(k -> k).max().orElse(0);
+    boolean isNew = RootDepths.of(stand).isNewEachYear();
     double soFar = 0;
     List<RootZone.Day> days = new ArrayList<>();
     for (DailyRain.Day day : rain.days()) {
-      double kc = stand.kc().get(day.date().getMonthValue() - 1);
+      double kc = stand.thirst().kc().get(day.date().getMonthValue() - 1);
       soFar = kc > 0 ? Math.max(soFar, kc) : 0;
       double root = isNew ? RootZone.rootM(fullM, kc, soFar, highest) : fullM;
       days.add(new RootZone.Day(day.rain().millimetres(), et0Mm(day.date()), kc, root));

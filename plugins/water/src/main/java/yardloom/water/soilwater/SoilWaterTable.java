@@ -60,11 +60,11 @@ public final class SoilWaterTable implements TableMaker {
     if (days.isEmpty()) {
       return table.build();
     }
-    List<Stand> stands =
-        facts.all(YardFacts.STANDS).stream().filter(s -> s.roots().isPresent()).toList();
+    List<Stand> stands = facts.all(YardFacts.STANDS);
     stands.forEach(stand -> table.row(row(stand, days.get())));
     if (!stands.isEmpty()) {
       notes(table, days.get());
+      RootDepths.note(plan, stands).ifPresent(table::note);
     }
     return table.build();
   }
@@ -94,7 +94,7 @@ public final class SoilWaterTable implements TableMaker {
             .from("available share", days.soil().available())
             .from("root depth", days.rootDepth(stand), stand.place())
             .gives(SoilWater.total(days.soil().available().value(), 0, days.rootDepth(stand)));
-    double easyShare = stand.roots().orElseThrow().easyShare();
+    double easyShare = RootDepths.of(stand).easyShare();
     return new Cell[] {
       Cell.text(stand.in().name()),
       Cell.text(stand.plant()),
@@ -123,7 +123,7 @@ public final class SoilWaterTable implements TableMaker {
     return Derived.by("steps of the root zone, day by day, " + how, BALANCE)
         .from("daily rain", days.rain().station())
         .from("days with measured reference ET, share", days.measured())
-        .from("area of " + stand.plant(), stand.area(), stand.place());
+        .from("area of " + stand.plant(), stand.placed().area(), stand.place());
   }
 
   private static void notes(Table.Builder table, SoilDays days) {
@@ -131,9 +131,10 @@ public final class SoilWaterTable implements TableMaker {
         String.format(
             Locale.ROOT,
             "Rain of %s, %s to %s; reference ET %s. Watered whenever the easily drawn water is used"
-                + " up, then filled to field capacity, as a careful hand would: a drip timer gives less"
-                + " and more often. Roots of annuals deepen with their growth. No run-off from"
-                + " mulched level ground; rain under a fifth of a day's ET does not count (FAO-56).",
+                + " up, then filled to field capacity, as a careful hand would: a drip timer gives"
+                + " less and more often. Roots of annuals deepen with their growth. No run-off from"
+                + " mulched level ground; rain under a fifth of a day's ET does not count"
+                + " (FAO-56).",
             days.rain().station(),
             TableFormat.date(days.rain().days().get(0).date()),
             TableFormat.date(days.rain().days().get(days.rain().days().size() - 1).date()),

@@ -50,38 +50,39 @@ public final class StandingTable implements TableMaker {
     for (Entry<TankPlan> entry : plan.attributes().all(TankPlan.KEY)) {
       any = true;
       TankPlan tank = entry.value();
-      Mass weight = Mass.kilograms(tank.each().litres());
+      Mass weight = Mass.kilograms(tank.body().each().litres());
       Area foot = tank.feet().get(0).area();
-      Pressure pressure = Water.pressure(tank.height());
+      Pressure pressure = Water.pressure(tank.body().height());
       table.row(
           Cell.text(tank.name()),
-          Cell.text(tank.roof()),
-          Cell.number(tank.count()),
-          Cell.of(tank.each()),
+          Cell.text(tank.filling().roof()),
+          Cell.number(tank.body().count()),
+          Cell.of(tank.body().each()),
           Cell.of(
               Derived.by("each × linked", ARITHMETIC)
-                  .from("each", tank.each(), entry.place())
-                  .from("linked", tank.count(), entry.place())
+                  .from("each", tank.body().each(), entry.place())
+                  .from("linked", tank.body().count(), entry.place())
                   .gives(tank.size())),
           Cell.of(weight),
           Cell.of(foot),
           Cell.of(pressure),
-          Cell.of(tank.stand()));
+          Cell.of(tank.body().stand()));
     }
     if (any) {
       table.note(
-          "Water alone; add the tank and its stand. A level bed of compacted gravel or a slab, wider"
-              + " than the foot on all sides, off the fill along foundations; strap tall tanks to a wall"
-              + " or frame.");
+          "Water alone; add the tank and its stand. A level bed of compacted gravel or a slab,"
+              + " wider than the foot on all sides, off the fill along foundations; strap tall"
+              + " tanks to a wall or frame.");
       table.note(
-          "Linked tanks stand on one level and share one line at the foot with a valve each, so that one"
-              + " can be cleaned. Inlet through a screen of 1/16 in (1.5 mm) mesh on every opening against"
-              + " mosquitoes; overflow as wide as the inlet; a locked lid against children.");
+          "Linked tanks stand on one level and share one line at the foot with a valve each, so"
+              + " that one can be cleaned. Inlet through a screen of 1/16 in (1.5 mm) mesh on every"
+              + " opening against mosquitoes; overflow as wide as the inlet; a locked lid against"
+              + " children.");
       table.note(
-          "Never joined to the drinking-water pipes: where the tap tops it up, an air gap above the rim"
-              + " or the backflow preventer that the local code names. Drain it, its valve and its lines"
-              + " before hard frost where winters freeze. Ask whether the place wants a permit, and whether"
-              + " it limits collecting rain.");
+          "Never joined to the drinking-water pipes: where the tap tops it up, an air gap above the"
+              + " rim or the backflow preventer that the local code names. Drain it, its valve and"
+              + " its lines before hard frost where winters freeze. Ask whether the place wants a"
+              + " permit, and whether it limits collecting rain.");
     }
     return table.build();
   }

@@ -49,13 +49,13 @@ public final class TankBill implements Calculator {
         continue;
       }
       TankPlan tank = entry.value();
-      Derived<Integer> count = Derived.given(tank.count(), "tanks linked", entry.place());
+      Derived<Integer> count = Derived.given(tank.body().count(), "tanks linked", entry.place());
       give(
           out,
           TANK
               + " of "
-              + WaterText.both(plan, tank.each())
-              + (tank.isRound() ? ", round" : ", rectangular"),
+              + WaterText.both(plan, tank.body().each())
+              + (tank.body().isRound() ? ", round" : ", rectangular"),
           count,
           "as many as the plan has");
       give(out, VALVE, count, "one for each, so that it can be cleaned alone");
@@ -64,7 +64,7 @@ public final class TankBill implements Calculator {
       give(out, "inlet screen, 1/16 in (1.5 mm) mesh", one, "one at each inlet");
       out.give(YardFacts.JOBS, new Job(WorkTask.ASSEMBLE_HEAD, WorkPhase.HEAD, count));
       out.give(YardFacts.JOBS, new Job(WorkTask.SET_TANK, WorkPhase.HEAD, ground(tank, entry)));
-      boolean stands = tank.stand().metres() > 0;
+      boolean stands = tank.body().stand().metres() > 0;
       out.give(
           YardFacts.DRAWN,
           new DrawnThing(
@@ -76,7 +76,7 @@ public final class TankBill implements Calculator {
       if (stands) {
         give(
             out,
-            STAND + ", " + Say.depth(tank.stand(), plan.info().units()) + " high",
+            STAND + ", " + Say.depth(tank.body().stand(), plan.info().units()) + " high",
             count,
             "one for each, of masonry or posts that bear the full tank");
       }
@@ -88,8 +88,8 @@ public final class TankBill implements Calculator {
     Area each = tank.feet().get(0).area();
     return Derived.by("ground of one tank × tanks", BASE)
         .from("ground of one tank", each, entry.place())
-        .from("tanks", tank.count(), entry.place())
-        .gives(each.times(tank.count()));
+        .from("tanks", tank.body().count(), entry.place())
+        .gives(each.times(tank.body().count()));
   }
 
   private static void give(Sink out, String item, Derived<Integer> count, String why) {

@@ -76,17 +76,20 @@ public final class TankCalculator implements Calculator {
       TankPlan tank = entry.value();
       List<WaterDemand> its =
           demands.stream()
-              .filter(d -> tank.serves().isEmpty() || tank.serves().contains(d.of().name()))
+              .filter(
+                  d ->
+                      tank.drawing().serves().isEmpty()
+                          || tank.drawing().serves().contains(d.of().name()))
               .toList();
       TankYears years =
           new TankYears(
               plan,
               rain.get(),
-              Roofs.called(plan, tank.roof()).stream().toList(),
-              with(monthly(its), tank.otherUse()),
-              tank.firstFlush(),
-              tank.screened(),
-              tank.order(),
+              Roofs.called(plan, tank.filling().roof()).stream().toList(),
+              with(monthly(its), tank.drawing().otherUse()),
+              tank.filling().firstFlush(),
+              tank.filling().screened(),
+              tank.drawing().order(),
               usable(tank, in));
       give(plan, Optional.of(tank), years, out);
     }
@@ -94,7 +97,9 @@ public final class TankCalculator implements Calculator {
 
   /** What stands below the level at which the lines stop is of no use to them. */
   private static double usable(TankPlan tank, Facts in) {
-    return TankZone.lowest(tank, in).map(stop -> 1 - stop.ratioTo(tank.height())).orElse(1.0);
+    return TankZone.lowest(tank, in)
+        .map(stop -> 1 - stop.ratioTo(tank.body().height()))
+        .orElse(1.0);
   }
 
   private static List<Volume> monthly(List<WaterDemand> demands) {

@@ -47,8 +47,8 @@ public final class TankCheck implements Check {
     plan.all(Element.Tree.class).forEach(t -> served.add(t.id().name()));
     for (Entry<TankPlan> entry : plan.attributes().all(TankPlan.KEY)) {
       TankPlan tank = entry.value();
-      unknown(entry, "roof", tank.roof(), roofs, found);
-      tank.serves().forEach(name -> unknown(entry, "bed or tree", name, served, found));
+      unknown(entry, "roof", tank.filling().roof(), roofs, found);
+      tank.drawing().serves().forEach(name -> unknown(entry, "bed or tree", name, served, found));
       tips(entry, found);
       Shape ground = Shape.union(tank.feet());
       plan.lot()
@@ -87,15 +87,16 @@ public final class TankCheck implements Check {
 
   private void tips(Entry<TankPlan> entry, List<Finding> found) {
     TankPlan tank = entry.value();
-    Length middle = tank.stand().plus(tank.height().times(0.5));
-    Length foot = tank.width().min(tank.depth());
+    Length middle = tank.body().stand().plus(tank.body().height().times(0.5));
+    Length foot = tank.body().width().min(tank.body().depth());
     if (middle.ratioTo(foot) > TIPS) {
       found.add(
           finding(
               entry,
               String.format(
                   Locale.ROOT,
-                  "the middle of its water is %.1f times as high as its foot is wide, so it can tip",
+                  "the middle of its water is %.1f times as high as its foot is wide, so it can"
+                      + " tip",
                   middle.ratioTo(foot)),
               "strap it to a wall or post at two heights, or take a lower, wider one or a lower"
                   + " stand"));

@@ -80,16 +80,16 @@ public final class TankHeadTable implements TableMaker {
     }
     if (any && !months.isEmpty()) {
       table.note(
-          "By month: with the water that stands in the tank on the mean day of that month, in a usual"
-              + " year, by the same days as the table of tank sizes.");
+          "By month: with the water that stands in the tank on the mean day of that month, in a"
+              + " usual year, by the same days as the table of tank sizes.");
     }
     if (any) {
       table.note(
           (ground.isEmpty() ? "The ground is taken as level, since the plan gives no levels. " : "")
-              + "Without the friction of the line, which takes little at the flow that such heads drive:"
-              + " take tube of 3/4 in (19 mm) and more. It falls as the tank empties; compensating"
-              + " outlets want 7 psi (48 kPa) and more, so below that plain outlets, soaker hose or a"
-              + " can, or a small pump.");
+              + "Without the friction of the line, which takes little at the flow that such heads"
+              + " drive: take tube of 3/4 in (19 mm) and more. It falls as the tank empties;"
+              + " compensating outlets want 7 psi (48 kPa) and more, so below that plain outlets,"
+              + " soaker hose or a can, or a small pump.");
     }
     return table.build();
   }
@@ -102,25 +102,28 @@ public final class TankHeadTable implements TableMaker {
             .filter(t -> facts.all(YardFacts.STANDS).stream().anyMatch(s -> s.in().equals(t.id())))
             .toList());
     return all.stream()
-        .filter(e -> tank.serves().isEmpty() || tank.serves().contains(e.id().name()))
+        .filter(
+            e ->
+                tank.drawing().serves().isEmpty()
+                    || tank.drawing().serves().contains(e.id().name()))
         .toList();
   }
 
   /** Empty where the levels do not reach. */
   private static Optional<Length> drop(Optional<Surface> ground, TankPlan tank, Element served) {
     if (ground.isEmpty()) {
-      return Optional.of(tank.stand());
+      return Optional.of(tank.body().stand());
     }
     Point at = served instanceof Element.Tree tree ? tree.at() : served.shape().heart();
     return ground
         .get()
         .levelAt(tank.at())
-        .flatMap(t -> ground.get().levelAt(at).map(b -> t.plus(tank.stand()).minus(b)));
+        .flatMap(t -> ground.get().levelAt(at).map(b -> t.plus(tank.body().stand()).minus(b)));
   }
 
   private static List<Cell> row(Entry<TankPlan> entry, Element served, Length drop) {
     TankPlan tank = entry.value();
-    Derived<Pressure> full = pressure(entry, drop, tank.height(), "water when full");
+    Derived<Pressure> full = pressure(entry, drop, tank.body().height(), "water when full");
     Derived<Pressure> low = pressure(entry, drop, TankPlan.OUTLET, "water above the outlet");
     return List.of(
         Cell.text(served.id().name()),

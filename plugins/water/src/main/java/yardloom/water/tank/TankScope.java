@@ -45,19 +45,9 @@ public final class TankScope extends Scope {
       return new TankPlan(
           name,
           at,
-          roof,
-          each,
-          count,
-          width,
-          depth,
-          isRound,
-          height,
-          stand,
-          serves,
-          otherUse,
-          firstFlush,
-          screened,
-          order,
+          new TankPlan.Body(each, count, width, depth, isRound, height, stand),
+          new TankPlan.Filling(roof, firstFlush, screened),
+          new TankPlan.Drawing(serves, otherUse, order),
           Optional.ofNullable(cost));
     }
   }

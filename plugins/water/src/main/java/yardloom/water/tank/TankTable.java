@@ -72,7 +72,8 @@ public final class TankTable implements TableMaker {
     curves.forEach(curve -> notes(table, plan, curve));
     if (!curves.isEmpty()) {
       table.note(
-          "Not drinking water. Footing, overflow and distance from foundations follow the local code.");
+          "Not drinking water. Footing, overflow and distance from foundations follow the local"
+              + " code.");
     }
     return table.build();
   }
@@ -106,7 +107,7 @@ public final class TankTable implements TableMaker {
 
   private static void notes(Table.Builder table, Plan plan, TankCurve curve) {
     String head = curve.name().isEmpty() ? "" : curve.name() + ": ";
-    Order order = curve.tank().map(TankPlan::order).orElse(Order.YIELD_AFTER_SPILL);
+    Order order = curve.tank().map(t -> t.drawing().order()).orElse(Order.YIELD_AFTER_SPILL);
     table.note(
         head
             + curve.how()
@@ -129,7 +130,8 @@ public final class TankTable implements TableMaker {
         String.format(
             Locale.ROOT,
             "%sComes in in a mean year: %s after first flush and screen. Need: %s, %s a year; what"
-                + " plants take over the efficiency of drip, with what else is drawn; each month's spread evenly over its days.",
+                + " plants take over the efficiency of drip, with what else is drawn; each month's"
+                + " spread evenly over its days.",
             head,
             WaterText.both(plan, curve.yield()),
             GrossNeed.TITLE.toLowerCase(Locale.ROOT),
@@ -140,7 +142,8 @@ public final class TankTable implements TableMaker {
             + "The knee is where the curve lies farthest above the straight line between its ends."
             + " Five percent of the lesser of yearly yield and need is "
             + WaterText.both(plan, rule)
-            + " (BS 8515:2009, intermediate approach, as quoted by suppliers; made for even rain).");
+            + " (BS 8515:2009, intermediate approach, as quoted by suppliers; made for even"
+            + " rain).");
     curve
         .tank()
         .flatMap(TankPlan::cost)

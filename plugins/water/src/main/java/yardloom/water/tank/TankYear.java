@@ -107,6 +107,6 @@ public record TankYear(
 
   /** Whether it waters all that are named, by its `serves`. */
   public boolean serves(List<String> names) {
-    return tank.serves().isEmpty() || tank.serves().containsAll(names);
+    return tank.drawing().serves().isEmpty() || tank.drawing().serves().containsAll(names);
   }
 }

@@ -175,7 +175,7 @@ final class TankYears {
         quantile(met, DRY),
         quantile(met, USUAL),
         // What its outlet leaves is always in it.
-        tank.height().times(1 - usable + quantile(stands, USUAL)));
+        tank.body().height().times(1 - usable + quantile(stands, USUAL)));
   }
 
   /** All days, after the first year once to fill it. */

@@ -53,7 +53,8 @@ final class FirstWaits {
 
   /** Whether something grows in its bed already. */
   private static boolean isGreen(NewPlants group, Facts in) {
-    return in.all(YardFacts.STANDS).stream().anyMatch(s -> s.stands() && s.in().equals(group.in()))
+    return in.all(YardFacts.STANDS).stream()
+            .anyMatch(s -> s.planted().stands() && s.in().equals(group.in()))
         || NewPlants.of(in).stream()
             .anyMatch(o -> o.in().equals(group.in()) && o.grows().isBefore(group.grows()));
   }

@@ -149,11 +149,12 @@ public final class FirstWeeksCalculator implements Calculator {
         why.from("water for " + group.kinds(), each);
       }
     }
-    double flowM3s = bed.flow().value().cubicMetresPerSecond();
+    double flowM3s = bed.outflow().flow().value().cubicMetresPerSecond();
     return water.litres() <= 0 || flowM3s <= 0
         ? Optional.empty()
         : Optional.of(
-            why.from("flow", bed.flow()).gives(TimeSpan.seconds(water.cubicMetres() / flowM3s)));
+            why.from("flow", bed.outflow().flow())
+                .gives(TimeSpan.seconds(water.cubicMetres() / flowM3s)));
   }
 
   private static boolean rained(List<NewPlants> groups, Taper.Step step, Facts in) {

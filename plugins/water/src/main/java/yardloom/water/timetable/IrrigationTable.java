@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import yardloom.facts.Stand;
 import yardloom.facts.YardFacts;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
@@ -24,6 +25,7 @@ import yardloom.water.line.BedHydraulics;
 import yardloom.water.line.PeakWatering;
 import yardloom.water.need.MonthlyWeather;
 import yardloom.water.need.WaterDemand;
+import yardloom.water.soilwater.RootDepths;
 import yardloom.water.zone.PeakNeed;
 
 /** The dripline of each bed and how long it runs when plants are thirstiest. */
@@ -62,7 +64,7 @@ public final class IrrigationTable implements TableMaker {
     if (known) {
       table.column(Column.of("days-apart", "Days apart at peak", Measure.DAYS));
     }
-    boolean onContour = runs.stream().anyMatch(run -> run.contour().isPresent());
+    boolean onContour = runs.stream().anyMatch(run -> run.on().contour().isPresent());
     if (onContour) {
       table.column(Column.of("falls", "Falls along the bed, rows on the contour", Measure.PERCENT));
     }
@@ -72,13 +74,18 @@ public final class IrrigationTable implements TableMaker {
         cells.add(apart.get(i));
       }
       if (onContour) {
-        cells.add(runs.get(i).contour().map(Cell::of).orElse(Cell.BLANK));
+        cells.add(runs.get(i).on().contour().map(Cell::of).orElse(Cell.BLANK));
       }
       table.row(cells);
     }
     if (!runs.isEmpty()) {
       table.total(total(runs, facts, rows.get(0).size() + (known ? 1 : 0) + (onContour ? 1 : 0)));
       notes(table, known);
+      if (known) {
+        List<Stand> plants =
+            runs.stream().flatMap(run -> WateringInterval.plants(run, facts).stream()).toList();
+        RootDepths.note(plan, plants).ifPresent(table::note);
+      }
     }
     return table.build();
   }
@@ -88,14 +95,14 @@ public final class IrrigationTable implements TableMaker {
     Optional<PeakWatering> peak = PeakWatering.of(run, solved, facts.all(WaterDemand.KEY));
     return List.of(
         Cell.text(run.bed().name()),
-        Cell.of(run.area()),
+        Cell.of(run.on().area()),
         Cell.number(run.rows().size()),
-        Cell.of(run.length()),
-        Cell.of(run.outlets()),
+        Cell.of(run.totals().length()),
+        Cell.of(run.totals().outlets()),
         Cell.of(run.choice().emitter()),
-        Cell.of(solved.flow()),
-        Cell.of(solved.rate()),
-        Cell.of(solved.variation()),
+        Cell.of(solved.outflow().flow()),
+        Cell.of(solved.outflow().rate()),
+        Cell.of(solved.evenness().variation()),
         facts
             .find(YardFacts.SOIL)
             .flatMap(s -> WettedGround.share(run, s))
@@ -117,9 +124,9 @@ public final class IrrigationTable implements TableMaker {
     Flow flow = Flow.ZERO;
     int outlets = 0;
     for (DripRun run : runs) {
-      length = length.plus(run.length().value());
-      flow = flow.plus(BedHydraulics.of(run.bed(), facts).flow().value());
-      outlets += run.outlets().value();
+      length = length.plus(run.totals().length().value());
+      flow = flow.plus(BedHydraulics.of(run.bed(), facts).outflow().flow().value());
+      outlets += run.totals().outlets().value();
     }
     Cell[] cells = new Cell[width];
     Arrays.fill(cells, Cell.BLANK);
@@ -139,8 +146,7 @@ public final class IrrigationTable implements TableMaker {
     if (daysApart) {
       table.note(
           "Days apart: how long grown plants draw easily from the wetted soil that their roots"
-              + " reach, without rain (FAO-56); blank where a root depth is not known. Young plants need"
-              + " water more often.");
+              + " reach, without rain (FAO-56). Young plants need water more often.");
     }
   }
 

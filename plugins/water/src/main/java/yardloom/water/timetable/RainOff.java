@@ -83,8 +83,8 @@ final class RainOff {
   }
 
   /**
-   * The time in month 0 (January) to 11; empty without a soil or climate, where no root depth is
-   * known, or where nothing draws water.
+   * The time in month 0 (January) to 11; empty without a soil or climate, or where nothing draws
+   * water.
    */
   static Optional<Derived<TimeSpan>> of(int zone, int month, Length rain, Facts facts) {
     Optional<ClimateNormals> climate = facts.find(YardFacts.CLIMATE);

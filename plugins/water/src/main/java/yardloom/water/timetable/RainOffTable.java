@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import yardloom.facts.Stand;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
@@ -19,7 +20,9 @@ import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Months;
 import yardloom.kernel.unit.TimeSpan;
+import yardloom.water.drip.DripRun;
 import yardloom.water.need.MonthlyWeather;
+import yardloom.water.soilwater.RootDepths;
 
 /**
  * Days that a rain waters each zone, by month; the whole days stand on {@link TimerPageTable}, this
@@ -75,6 +78,11 @@ public final class RainOffTable implements TableMaker {
               + " as of the whole month, but no more than the roots draw easily from what the soil"
               + " holds, over what the plants use in a day; by the plant that has used it first. It"
               + " is for rain beyond the usual, which the timetable leaves out already.");
+      List<Stand> plants =
+          facts.all(DripRun.KEY).stream()
+              .flatMap(run -> WateringInterval.plants(run, facts).stream())
+              .toList();
+      RootDepths.note(plan, plants).ifPresent(table::note);
     }
     return table.build();
   }

@@ -81,7 +81,8 @@ public final class TankLevelCheck implements Check {
   }
 
   private Optional<Finding> small(Plan plan, Facts facts, TankZone zone, String head) {
-    Volume usable = zone.tank().between(zone.stop().orElseThrow().water(), zone.tank().height());
+    Volume usable =
+        zone.tank().between(zone.stop().orElseThrow().water(), zone.tank().body().height());
     return TankLevelTable.peak(zone.number(), facts)
         .filter(peak -> TankLevelTable.watering(zone, peak).value().compareTo(usable) > 0)
         .map(
@@ -90,8 +91,8 @@ public final class TankLevelCheck implements Check {
                     plan,
                     String.format(
                         Locale.ROOT,
-                        "%s takes %s at one watering in %s, and the full tank gives %s above its stop"
-                            + " level",
+                        "%s takes %s at one watering in %s, and the full tank gives %s above its"
+                            + " stop level",
                         head,
                         WaterText.both(plan, TankLevelTable.watering(zone, peak).value()),
                         Months.name(peak.month()),

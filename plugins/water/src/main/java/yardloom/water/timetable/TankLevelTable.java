@@ -80,9 +80,9 @@ public final class TankLevelTable implements TableMaker {
     stops.forEach((what, of) -> table.note(said(of, zones.size()) + ": " + what + "."));
     if (!zones.isEmpty()) {
       table.note(
-          "The timetable is worked out for the tank half full; look at the water before you open the"
-              + " valve and run so many times its minutes. Below the stop level: close the valve and"
-              + " fill the tank, else some plants get little.");
+          "The timetable is worked out for the tank half full; look at the water before you open"
+              + " the valve and run so many times its minutes. Below the stop level: close the"
+              + " valve and fill the tank, else some plants get little.");
     }
     return table.build();
   }
@@ -155,7 +155,7 @@ public final class TankLevelTable implements TableMaker {
     return Derived.by("water of a watering / tank × height of its water", SAME)
         .from("water of a watering", water)
         .from("tank", tank.size())
-        .from("height of its water", tank.height())
-        .gives(tank.height().times(water.value().ratioTo(tank.size())));
+        .from("height of its water", tank.body().height())
+        .gives(tank.body().height().times(water.value().ratioTo(tank.size())));
   }
 }

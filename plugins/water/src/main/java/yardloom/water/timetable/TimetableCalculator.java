@@ -130,7 +130,7 @@ public final class TimetableCalculator implements Calculator {
 
   private static Optional<Derived<TimeSpan>> need(DripRun run, Facts in, int m) {
     BedHydraulics bed = BedHydraulics.of(run.bed(), in);
-    if (bed.rate().value().metres() <= 0) {
+    if (bed.outflow().rate().value().metres() <= 0) {
       return Optional.empty();
     }
     return PeakNeed.of(run, in.all(WaterDemand.KEY))
@@ -140,15 +140,15 @@ public final class TimetableCalculator implements Calculator {
                         "need / bed area / (application rate × efficiency) × 1 h",
                         WaterBudget.EFFICIENCIES)
                     .from("need of " + Months.name(m), peak.monthly().get(m))
-                    .from("bed area", run.area())
-                    .from("application rate", bed.rate())
+                    .from("bed area", run.on().area())
+                    .from("application rate", bed.outflow().rate())
                     .from("efficiency", WaterBudget.DRIP_EFFICIENCY)
                     .gives(
                         RunTime.of(
                             Length.metres(
                                 peak.monthly().get(m).value().cubicMetres()
-                                    / run.area().squareMetres()),
-                            bed.rate().value(),
+                                    / run.on().area().squareMetres()),
+                            bed.outflow().rate().value(),
                             WaterBudget.DRIP_EFFICIENCY)));
   }
 

@@ -105,11 +105,11 @@ public final class TimetableTable implements TableMaker {
           "Months that are not listed: off. Start: so that the last zone ends 10 minutes before the"
               + " month's earliest sunrise, if all are due on one day (common practice), by the"
               + " clock with its summer time. Needed: by the thirstiest bed of the zone, for grown"
-              + " plants in a usual year; after good rain skip a watering, newly planted beds follow"
-              + " the table of first weeks. Turns: where outlets give more than the soil takes,"
-              + " each lasts until water would run off, the next starts when it has soaked in. By"
-              + " hand: open the zone's valve for so long in all, on as many days as the timer"
-              + " would.");
+              + " plants in a usual year; after good rain skip a watering, newly planted beds"
+              + " follow the table of first weeks. Turns: where outlets give more than the soil"
+              + " takes, each lasts until water would run off, the next starts when it has soaked"
+              + " in. By hand: open the zone's valve for so long in all, on as many days as the"
+              + " timer would.");
     }
     return table.build();
   }
@@ -144,7 +144,7 @@ public final class TimetableTable implements TableMaker {
     Derived.Builder why = Derived.by("sum over beds of flow × time of a watering", SET);
     Flow flow = Flow.ZERO;
     for (ElementId bed : its.beds()) {
-      Derived<Flow> takes = BedHydraulics.of(bed, facts).flow();
+      Derived<Flow> takes = BedHydraulics.of(bed, facts).outflow().flow();
       flow = flow.plus(takes.value());
       why.from("flow " + bed.name(), takes);
     }

@@ -27,7 +27,7 @@ record Turns(Length rate, Optional<Length> intake, double longest) {
   static Turns of(Plan plan, Facts in, List<DripRun> runs) {
     Length rate =
         runs.stream()
-            .map(r -> BedHydraulics.of(r.bed(), in).rate().value())
+            .map(r -> BedHydraulics.of(r.bed(), in).outflow().rate().value())
             .max(Comparator.naturalOrder())
             .orElseThrow();
     Optional<Length> intake =
@@ -53,7 +53,7 @@ record Turns(Length rate, Optional<Length> intake, double longest) {
     Optional<Surface> surface = plan.attributes().get(Surface.KEY);
     double steepest =
         runs.stream()
-            .flatMap(r -> surface.flatMap(s -> s.slopeAt(r.ground().heart())).stream())
+            .flatMap(r -> surface.flatMap(s -> s.slopeAt(r.on().shape().heart())).stream())
             .mapToDouble(s -> s.ratio())
             .max()
             .orElse(0);

@@ -15,6 +15,7 @@ import yardloom.kernel.unit.TimeSpan;
 import yardloom.water.drip.DripRun;
 import yardloom.water.drip.WettedGround;
 import yardloom.water.need.MonthlyWeather;
+import yardloom.water.soilwater.RootDepths;
 import yardloom.water.timetable.formula.SoilWater;
 import yardloom.water.timetable.formula.WateringPlan;
 
@@ -22,7 +23,7 @@ import yardloom.water.timetable.formula.WateringPlan;
  * How many days a bed of grown plants can go without rain or watering before its first plant has
  * drawn what it draws easily.
  *
- * <p>Roots go as deep as the plant's table says, but no deeper than the soil. The easy share is
+ * <p>Roots go as deep as {@link RootDepths} says, but no deeper than the soil. The easy share is
  * adjusted to the month's daily use. Only the ground that the outlets wet holds water for the next
  * watering.
  */
@@ -37,8 +38,8 @@ public final class WateringInterval {
   private WateringInterval() {}
 
   /**
-   * The interval in month 0 (January) to 11; empty without a soil or climate, where a plant's root
-   * depth is not known, or where nothing draws water.
+   * The interval in month 0 (January) to 11; empty without a soil or climate, or where nothing
+   * draws water.
    */
   public static Optional<Derived<TimeSpan>> of(DripRun run, int month, Facts facts) {
     Optional<SoilProfile> soil = facts.find(YardFacts.SOIL);
@@ -51,17 +52,18 @@ public final class WateringInterval {
         .min((a, b) -> a.value().compareTo(b.value()));
   }
 
-  /** Its plants that draw water in a month; none where the root depth of one is not known. */
-  static List<Stand> drawing(DripRun run, int month, Facts facts) {
-    List<ElementId> in = run.waters();
-    List<Stand> stands =
-        facts.all(YardFacts.STANDS).stream().filter(s -> in.contains(s.in())).toList();
-    return stands.stream().allMatch(s -> s.roots().isPresent())
-        ? stands.stream().filter(s -> s.kc().get(month) > 0).toList()
-        : List.of();
+  /** Its plants. */
+  static List<Stand> plants(DripRun run, Facts facts) {
+    List<ElementId> in = run.on().waters();
+    return facts.all(YardFacts.STANDS).stream().filter(s -> in.contains(s.in())).toList();
   }
 
-  /** What plants with known roots draw in a month, and from what. */
+  /** Those of them that draw water in a month. */
+  static List<Stand> drawing(DripRun run, int month, Facts facts) {
+    return plants(run, facts).stream().filter(s -> s.thirst().kc().get(month) > 0).toList();
+  }
+
+  /** What plants draw in a month, and from what. */
   record Draws(Stand stand, int month, SoilProfile soil, MonthlyWeather weather) {
     /** Of what names {@link #inputs} gives. */
     static final String READY = "available share × root depth × easy share for this month's use";
@@ -73,25 +75,25 @@ public final class WateringInterval {
           .referenceEt()
           .get(month)
           .value()
-          .times(stand.kc().get(month) / Months.days(month));
+          .times(stand.thirst().kc().get(month) / Months.days(month));
     }
 
     Length depth() {
-      return stand.roots().orElseThrow().depth().min(soil.depth());
+      return RootDepths.of(stand).depth().min(soil.depth());
     }
 
     double easy() {
-      return SoilWater.easyShare(stand.roots().orElseThrow().easyShare(), use());
+      return SoilWater.easyShare(RootDepths.of(stand).easyShare(), use());
     }
 
     Derived.Builder inputs(Derived.Builder why) {
-      Stand.Roots roots = stand.roots().orElseThrow();
+      Stand.Roots roots = RootDepths.of(stand);
       return why.from("available share", soil.available())
           .from("root depth of " + stand.plant(), depth(), stand.place())
           .from("easy share of " + stand.plant() + ", for 5 mm a day", roots.easyShare())
           .from("easy share for this month's use", easy())
           .from("source of depth and share", roots.source().cite())
-          .from("Kc " + stand.plant(), stand.kc().get(month), stand.place())
+          .from("Kc " + stand.plant(), stand.thirst().kc().get(month), stand.place())
           .from("reference ET of " + Months.name(month), weather.referenceEt().get(month))
           .from("days of " + Months.name(month), Months.days(month));
     }

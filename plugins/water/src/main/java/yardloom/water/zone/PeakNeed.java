@@ -23,7 +23,8 @@ public record PeakNeed(int month, List<Derived<Volume>> monthly) {
 
   /** Empty if nothing it waters needs water, or nothing is known of it. */
   public static Optional<PeakNeed> of(DripRun run, List<WaterDemand> demands) {
-    List<WaterDemand> its = demands.stream().filter(d -> run.waters().contains(d.of())).toList();
+    List<WaterDemand> its =
+        demands.stream().filter(d -> run.on().waters().contains(d.of())).toList();
     if (its.isEmpty()) {
       return Optional.empty();
     }

@@ -59,7 +59,7 @@ public final class ZoneCalculator implements Calculator {
       flows.put(name, run.flowAt(at));
       double hours =
           PeakNeed.of(run, in.all(WaterDemand.KEY))
-              .map(p -> p.dailyM3() / run.rated().value().cubicMetresPerSecond())
+              .map(p -> p.dailyM3() / run.totals().rated().value().cubicMetresPerSecond())
               .orElse(0.0);
       double flow = flows.get(name).value().litresPerHour();
       loads.add(new Zoning.Load(name, flow, hours, light(sun, run.bed())));

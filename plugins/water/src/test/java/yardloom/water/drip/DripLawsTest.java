@@ -136,8 +136,8 @@ class DripLawsTest {
         assertTrue(allowed.jts().covers(header.jts()), "header " + header);
         headers += header.length().metres();
       }
-      assertEquals(rows, run.length().value().metres(), 1e-9);
-      assertEquals(headers, run.header().value().metres(), 1e-9);
+      assertEquals(rows, run.totals().length().value().metres(), 1e-9);
+      assertEquals(headers, run.totals().header().value().metres(), 1e-9);
     }
   }
 
@@ -153,9 +153,9 @@ class DripLawsTest {
     drip(bed(draft, "ring", ring), 0.3, 0.4);
     DripRun run = runs().get(0);
     assertEquals(3, run.rows().size());
-    assertEquals(30.16, run.length().value().metres(), 0.03);
-    assertEquals(0.8, run.header().value().metres(), 0.01);
-    assertEquals(101, run.outlets().value());
+    assertEquals(30.16, run.totals().length().value().metres(), 0.03);
+    assertEquals(0.8, run.totals().header().value().metres(), 0.01);
+    assertEquals(101, run.totals().outlets().value());
     assertTrue(run.rows().stream().allMatch(Line::isClosed));
   }
 
@@ -177,11 +177,11 @@ class DripLawsTest {
         runs.stream().map(DripRun::bed).toList());
     assertEquals(
         List.of(new ElementId(ElementKind.BED, "ring"), new ElementId(ElementKind.TREE, "inside")),
-        runs.get(1).waters());
+        runs.get(1).on().waters());
     // 1.5 m of crown less 0.02 + 0.3048 m about the stem: two rings, 1.1752 / 4 and 3 / 4 of it in.
     DripRun own = runs.get(0);
     assertEquals(2, own.rows().size());
     double byHand = 2 * Math.PI * ((1.5 - 1.1752 / 4) + (1.5 - 3 * 1.1752 / 4));
-    assertEquals(byHand, own.length().value().metres(), 0.02);
+    assertEquals(byHand, own.totals().length().value().metres(), 0.02);
   }
 }

@@ -65,16 +65,14 @@ class EmitterRulesTest {
         new Stand(
             new ElementId(ElementKind.BED, bed),
             HERE,
-            "thyme",
-            "",
-            List.of(Point.metres(Length.feet(atFt + 1).metres(), 0.1)),
-            Length.feet(spreadFt).by(Length.feet(spreadFt)),
-            Length.feet(spreadFt),
-            Collections.nCopies(12, 0.5),
-            Source.commonPractice("test"),
-            Optional.empty(),
-            Optional.empty(),
-            false));
+            new Stand.Kind("thyme", "", Length.feet(spreadFt)),
+            new Stand.Placed(
+                List.of(Point.metres(Length.feet(atFt + 1).metres(), 0.1)),
+                Length.feet(spreadFt).by(Length.feet(spreadFt)),
+                Optional.empty()),
+            new Stand.Thirst(
+                Collections.nCopies(12, 0.5), Source.commonPractice("test"), Optional.empty()),
+            Stand.Planted.THROUGH_CARDBOARD));
   }
 
   private Outcome outcome() {

@@ -111,16 +111,11 @@ class LawnWaterTest {
           new Stand(
               bed.id(),
               HERE,
-              "plant",
-              "",
-              List.of(bed.shape().heart()),
-              bed.shape().area(),
-              Length.metres(1),
-              Collections.nCopies(12, kc),
-              Source.commonPractice("one Kc"),
-              Optional.empty(),
-              Optional.empty(),
-              false));
+              new Stand.Kind("plant", "", Length.metres(1)),
+              new Stand.Placed(List.of(bed.shape().heart()), bed.shape().area(), Optional.empty()),
+              new Stand.Thirst(
+                  Collections.nCopies(12, kc), Source.commonPractice("one Kc"), Optional.empty()),
+              Stand.Planted.THROUGH_CARDBOARD));
     }
   }
 

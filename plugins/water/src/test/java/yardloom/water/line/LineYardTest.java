@@ -119,8 +119,8 @@ class LineYardTest {
     bed(draft, "a", box(0, 0, 15, 0.4), 2, 0.30);
     barrel(draft, -0.5, 0, 0.7, 1.0);
     BedHydraulics bed = run(draft.freeze()).all(BedHydraulics.KEY).get(0);
-    assertEquals(34.610, bed.flow().value().litresPerHour(), 34.610 * 0.004);
-    assertTrue(bed.flow().value().litresPerHour() < 34.610);
+    assertEquals(34.610, bed.outflow().flow().value().litresPerHour(), 34.610 * 0.004);
+    assertTrue(bed.outflow().flow().value().litresPerHour() < 34.610);
   }
 
   /**
@@ -290,7 +290,7 @@ class LineYardTest {
   }
 
   private static double inletM(Plan plan) {
-    return Water.head(run(plan).all(BedHydraulics.KEY).get(0).inlet().value()).metres();
+    return Water.head(run(plan).all(BedHydraulics.KEY).get(0).pressures().inlet().value()).metres();
   }
 
   /**
@@ -376,7 +376,8 @@ class LineYardTest {
           .forEach(
               (name, row) ->
                   feeds.add(
-                      new LineWays.Feed(name, run.ground(), run.joined().get(row).line().start())));
+                      new LineWays.Feed(
+                          name, run.on().shape(), run.laid().joined().get(row).line().start())));
     }
     LineTree tree = results.get(LineWays.KEY).tree(feeds);
     return tree.runs(feeds.stream().map(LineWays.Feed::name).toList());
@@ -420,7 +421,7 @@ class LineYardTest {
       double sum =
           results.all(BedHydraulics.KEY).stream()
               .filter(b -> b.zone() == zone.number())
-              .mapToDouble(b -> b.flow().value().litresPerHour())
+              .mapToDouble(b -> b.outflow().flow().value().litresPerHour())
               .sum();
       double flow = zone.flow().value().litresPerHour();
       assertEquals(flow, sum, flow * 1e-9);

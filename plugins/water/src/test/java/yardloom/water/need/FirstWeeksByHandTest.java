@@ -60,16 +60,11 @@ class FirstWeeksByHandTest {
         new Stand(
             new ElementId(ElementKind.BED, bed),
             HERE,
-            plant,
-            "",
-            List.of(Point.metres(1, 1)),
-            Area.squareMetres(areaM2),
-            Length.metres(1),
-            year,
-            SAYS,
-            Optional.empty(),
-            Optional.empty(),
-            false));
+            new Stand.Kind(plant, "", Length.metres(1)),
+            new Stand.Placed(
+                List.of(Point.metres(1, 1)), Area.squareMetres(areaM2), Optional.empty()),
+            new Stand.Thirst(year, SAYS, Optional.empty()),
+            Stand.Planted.THROUGH_CARDBOARD));
   }
 
   private void planted(String plant, int month, int day) {
@@ -153,18 +148,11 @@ class FirstWeeksByHandTest {
         new Stand(
             pea.in(),
             HERE,
-            "bean",
-            "",
-            pea.at(),
-            pea.area(),
-            pea.spread(),
-            pea.kc(),
-            SAYS,
-            Optional.empty(),
-            Optional.empty(),
-            false,
-            pea.phase(),
-            Optional.of(new Stand.Ground(HERE, "pea"))));
+            new Stand.Kind("bean", "", pea.kind().spread()),
+            new Stand.Placed(pea.placed().at(), pea.placed().area(), Optional.empty()),
+            new Stand.Thirst(pea.thirst().kc(), SAYS, Optional.empty()),
+            new Stand.Planted(
+                false, pea.planted().phase(), Optional.of(new Stand.Ground(HERE, "pea")))));
     assertEquals(3, rows(new TaperTable()).size());
     assertTrue(
         table(new TaperTable()).notes().stream()

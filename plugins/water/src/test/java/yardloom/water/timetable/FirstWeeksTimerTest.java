@@ -85,16 +85,11 @@ class FirstWeeksTimerTest {
         new Stand(
             BED,
             HERE,
-            plant,
-            "",
-            List.of(Point.metres(3, 2.2)),
-            Area.squareMetres(areaM2),
-            Length.metres(1),
-            Collections.nCopies(12, kc),
-            SAYS,
-            Optional.empty(),
-            Optional.empty(),
-            false));
+            new Stand.Kind(plant, "", Length.metres(1)),
+            new Stand.Placed(
+                List.of(Point.metres(3, 2.2)), Area.squareMetres(areaM2), Optional.empty()),
+            new Stand.Thirst(Collections.nCopies(12, kc), SAYS, Optional.empty()),
+            Stand.Planted.THROUGH_CARDBOARD));
     days.add(new PlantingDay(plant, "planted", LocalDate.of(2027, 5, day)));
   }
 

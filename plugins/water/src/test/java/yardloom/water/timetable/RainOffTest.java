@@ -126,16 +126,13 @@ class RainOffTest {
     return new Stand(
         BED,
         HERE,
-        plant,
-        "",
-        List.of(Point.metres(3, 2.2)),
-        Area.squareMetres(1.1),
-        Length.metres(1),
-        Collections.nCopies(12, kc),
-        SAYS,
-        Optional.empty(),
-        Optional.of(new Stand.Roots(Length.metres(rootM), easy, SAYS, true)),
-        false);
+        new Stand.Kind(plant, "", Length.metres(1)),
+        new Stand.Placed(List.of(Point.metres(3, 2.2)), Area.squareMetres(1.1), Optional.empty()),
+        new Stand.Thirst(
+            Collections.nCopies(12, kc),
+            SAYS,
+            Optional.of(new Stand.Roots(Length.metres(rootM), easy, SAYS, true))),
+        Stand.Planted.THROUGH_CARDBOARD);
   }
 
   private static Derived.Builder told() {

@@ -146,16 +146,12 @@ class TimerPageTest {
                 new BedHydraulics(
                     BED,
                     1,
-                    flow(120),
-                    why.gives(Length.millimetres(4)),
-                    why.gives(Pressure.pascals(5)),
-                    why.gives(Pressure.pascals(6)),
-                    why.gives(0.07),
-                    Optional.empty(),
-                    why.gives(0.08),
-                    why.gives(0.09),
-                    Length.metres(10),
-                    why.gives(Length.metres(11))));
+                    new BedHydraulics.Outflow(flow(120), why.gives(Length.millimetres(4))),
+                    new BedHydraulics.Pressures(
+                        why.gives(Pressure.pascals(5)), why.gives(Pressure.pascals(6))),
+                    new BedHydraulics.Evenness(why.gives(0.07), Optional.empty(), why.gives(0.08)),
+                    new BedHydraulics.Rows(
+                        why.gives(0.09), Length.metres(10), why.gives(Length.metres(11)))));
             out.give(
                 ZoneTimes.KEY,
                 new ZoneTimes(1, List.of(month(6, 1550, new TimerProgram(3, 1, 150), 0))));

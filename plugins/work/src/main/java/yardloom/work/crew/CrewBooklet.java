@@ -1,7 +1,7 @@
 package yardloom.work.crew;
 
 import java.util.ArrayList;
-import java.util.LinkedHashSet;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import yardloom.facts.YardFacts;
@@ -69,7 +69,7 @@ public final class CrewBooklet implements SheetMaker {
     List<PhaseTime> phases = facts.all(PhaseTime.FACT);
     List<Panel> panels = new ArrayList<>();
     panels.add(Panel.SitePlan.yardWith(offers.layers(SheetPage.WAYS, SheetPage.CREW)));
-    panels.add(new Panel.Notes("Every day", everyDay(plan, phases)));
+    panels.add(new Panel.Notes("Every day, and in each phase", everyDay(plan, phases)));
     CrewTables tables = new CrewTables(plan, facts);
     add(panels, tables.steps(phases));
     add(panels, tables.layers(phases));
@@ -94,14 +94,24 @@ public final class CrewBooklet implements SheetMaker {
     }
   }
 
-  /** What holds for all phases, each sentence once. */
+  /**
+   * The crew's kit, then for each phase by name what to mind in it; a sentence stands where it
+   * first holds.
+   */
   private static List<String> everyDay(Plan plan, List<PhaseTime> phases) {
-    Set<String> cautions = new LinkedHashSet<>();
-    phases.forEach(p -> cautions.addAll(CrewTables.texts(p.phase().cautions(), plan)));
-    return List.of(
+    List<String> lines = new ArrayList<>();
+    lines.add(
         "Crew of "
             + WorkSettings.of(plan).crew()
-            + ". Bring gloves, water, first aid and this booklet.",
-        String.join(" ", cautions));
+            + ". Bring gloves, water, first aid and this booklet.");
+    Set<String> said = new HashSet<>();
+    for (PhaseTime time : phases) {
+      List<String> cautions =
+          CrewTables.texts(time.phase().cautions(), plan).stream().filter(said::add).toList();
+      if (!cautions.isEmpty()) {
+        lines.add(time.phase().title(plan) + ": " + String.join(" ", cautions));
+      }
+    }
+    return lines;
   }
 }

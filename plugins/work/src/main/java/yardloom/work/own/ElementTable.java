@@ -143,8 +143,8 @@ public final class ElementTable implements TableMaker {
           .flatMap(s -> s.courses().stream())
           .forEach(counted::laid);
       facts.all(YardFacts.STANDS).stream()
-          .filter(s -> s.in().equals(id) && !s.stands())
-          .forEach(s -> counted.add("plant", s.phase()));
+          .filter(s -> s.in().equals(id) && !s.planted().stands())
+          .forEach(s -> counted.add("plant", s.planted().phase()));
       plan.attributes().all(OwnItem.KEY).stream()
           .map(e -> e.value())
           .filter(item -> item.of(plan).filter(id::equals).isPresent())

@@ -37,7 +37,7 @@ public record CareMonths(Set<Month> dry, Set<Month> thawed, Set<Month> growing, 
   /** Of all stands; those that stand already need no care of the crew. */
   public static CareMonths of(
       List<Stand> stands, Optional<ClimateNormals> climate, Optional<ReferenceEt> et) {
-    List<Stand> planted = stands.stream().filter(s -> !s.stands()).toList();
+    List<Stand> planted = stands.stream().filter(s -> !s.planted().stands()).toList();
     double all = planted.stream().mapToDouble(CareMonths::area).sum();
     Set<Month> dry = EnumSet.noneOf(Month.class);
     Set<Month> thawed = EnumSet.allOf(Month.class);
@@ -53,7 +53,7 @@ public record CareMonths(Set<Month> dry, Set<Month> thawed, Set<Month> growing, 
       }
       if (known) {
         double needMm =
-            planted.stream().mapToDouble(s -> s.kc().get(m) * area(s)).sum()
+            planted.stream().mapToDouble(s -> s.thirst().kc().get(m) * area(s)).sum()
                 / all
                 * et.get().months().get(m).value().millimetres();
         if (needMm > climate.get().months().get(m).rain().millimetres()) {
@@ -67,13 +67,13 @@ public record CareMonths(Set<Month> dry, Set<Month> thawed, Set<Month> growing, 
 
   private static double areaOf(List<Stand> stands, int month, DoublePredicate kc) {
     return stands.stream()
-        .filter(s -> kc.test(s.kc().get(month)))
+        .filter(s -> kc.test(s.thirst().kc().get(month)))
         .mapToDouble(CareMonths::area)
         .sum();
   }
 
   private static double area(Stand stand) {
-    return stand.area().squareMetres();
+    return stand.placed().area().squareMetres();
   }
 
   private static Set<Month> copy(Set<Month> months) {

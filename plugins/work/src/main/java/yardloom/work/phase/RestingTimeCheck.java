@@ -72,7 +72,7 @@ public final class RestingTimeCheck implements Check {
   private static Optional<LocalDate> firstVisit(Facts facts, Set<ElementId> beds) {
     Set<String> kinds =
         facts.all(YardFacts.STANDS).stream()
-            .filter(s -> beds.contains(s.in()) && !s.stands())
+            .filter(s -> beds.contains(s.in()) && !s.planted().stands())
             .map(Stand::plant)
             .collect(Collectors.toSet());
     return facts.all(PlantingVisit.FACT).stream()

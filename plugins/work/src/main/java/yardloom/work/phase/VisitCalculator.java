@@ -71,7 +71,7 @@ public final class VisitCalculator implements Calculator {
     for (Stand stand : in.all(YardFacts.STANDS)) {
       boolean isTree = stand.in().kind() == ElementKind.TREE;
       boolean isNow = phase == (isTree ? WorkPhase.TREES : WorkPhase.PLANT);
-      if (!stand.stands() && !stand.follows() && isNow && known.add(stand.plant())) {
+      if (!stand.planted().stands() && !stand.follows() && isNow && known.add(stand.plant())) {
         out.give(YardFacts.PLANTING_DAYS, new PlantingDay(stand.plant(), "", start));
       }
     }

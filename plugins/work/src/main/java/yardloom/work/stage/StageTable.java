@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
-import yardloom.facts.Stand;
 import yardloom.facts.YardFacts;
 import yardloom.facts.mulch.MulchTotals;
 import yardloom.kernel.fact.Derived;
@@ -72,9 +71,8 @@ public final class StageTable implements TableMaker {
           part,
           beds.size(),
           part.facts().all(YardFacts.STANDS).stream()
-              .filter(s -> !s.stands())
-              .map(Stand::at)
-              .mapToInt(List::size)
+              .filter(s -> !s.planted().stands())
+              .mapToInt(s -> s.placed().at().size())
               .sum(),
           part.facts().find(YardFacts.MULCH_TOTALS),
           hours.gives(TaskLoad.sum(tasks).likely()),
@@ -109,8 +107,9 @@ public final class StageTable implements TableMaker {
     return table
         .note(
             "What one stage makes is bought, worked and ordered in it; orders, loads, phases and"
-                + " visits stand under its name in their tables. Orders are rounded up and the marks"
-                + " called for in each stage, so that together they may be more than in one go.")
+                + " visits stand under its name in their tables. Orders are rounded up and the"
+                + " marks called for in each stage, so that together they may be more than in one"
+                + " go.")
         .note(
             "Lines and pipe sizes are those of the whole yard; a line is laid, and the tap fitted,"
                 + " with the first stage that drinks from it. Cap what leads on to later stages.")

@@ -50,7 +50,7 @@ class LabourRatesTest {
   @ParameterizedTest
   @CsvSource({
     "stake out, 500",
-    "mow low, 1000",
+    "mow low, 2500",
     "soak the ground, 1000",
     "lay cardboard, 125",
     "rake level and clean up, 1000",

@@ -96,16 +96,10 @@ class LookAfterTest {
     return new Stand(
         new ElementId(ElementKind.BED, "a"),
         SourceRef.NONE,
-        plant,
-        "",
-        List.of(),
-        Area.squareFeet(areaSqft),
-        Length.feet(3),
-        List.of(all),
-        Source.plan("test"),
-        Optional.empty(),
-        Optional.empty(),
-        stands);
+        new Stand.Kind(plant, "", Length.feet(3)),
+        new Stand.Placed(List.of(), Area.squareFeet(areaSqft), Optional.empty()),
+        new Stand.Thirst(List.of(all), Source.plan("test"), Optional.empty()),
+        new Stand.Planted(stands, yardloom.facts.work.WorkPhase.PLANT, Optional.empty()));
   }
 
   /**

@@ -33,15 +33,15 @@ class RestingTimeTest {
     return new Stand(
         new ElementId(ElementKind.BED, bed),
         SourceRef.NONE,
-        "plant",
-        "Planta",
-        java.util.Collections.nCopies(plants, Point.metres(0, 0)),
-        Area.ZERO,
-        Length.feet(1),
-        java.util.Collections.nCopies(12, 1.0),
-        Source.plan("test"),
-        java.util.Optional.empty(),
-        java.util.Optional.empty(),
-        false);
+        new Stand.Kind("plant", "Planta", Length.feet(1)),
+        new Stand.Placed(
+            java.util.Collections.nCopies(plants, Point.metres(0, 0)),
+            Area.ZERO,
+            java.util.Optional.empty()),
+        new Stand.Thirst(
+            java.util.Collections.nCopies(12, 1.0),
+            Source.plan("test"),
+            java.util.Optional.empty()),
+        Stand.Planted.THROUGH_CARDBOARD);
   }
 }

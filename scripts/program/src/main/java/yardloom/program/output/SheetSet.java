@@ -1,7 +1,6 @@
 package yardloom.program.output;
 
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -213,8 +212,8 @@ public final class SheetSet {
       layers.put(FindingMarks.LAYER, findings);
       legend.addAll(FindingMarks.legend(outcome.findings()));
     }
-    Set<String> drawnStyles = styles(layers);
-    drawnStyles.addAll(styles(part));
+    Set<String> drawnStyles = SeenStyles.of(layers.values());
+    drawnStyles.addAll(SeenStyles.of(part.values()));
     legend.removeIf(e -> !drawnStyles.contains(e.style().name()));
     Paper on = sheet.format().isPocket() ? Paper.page(outcome.plan().info().units()) : paper;
     return SheetRequest.of(sheet, on, outcome.plan().info())
@@ -224,23 +223,6 @@ public final class SheetSet {
         .withSite(
             outcome.plan().lot().map(Lot::shape),
             outcome.plan().site().map(Site::north).orElse(Angle.ZERO));
-  }
-
-  /** A legend explains what is drawn and nothing else. */
-  private static Set<String> styles(SortedMap<Layer, List<Mark>> layers) {
-    Set<String> names = new HashSet<>();
-    for (List<Mark> marks : layers.values()) {
-      for (Mark mark : marks) {
-        if (mark instanceof Mark.Region region) {
-          names.add(region.style().name());
-        } else if (mark instanceof Mark.Stroke stroke) {
-          names.add(stroke.style().name());
-        } else if (mark instanceof Mark.Symbol symbol) {
-          names.add(symbol.style().name());
-        }
-      }
-    }
-    return names;
   }
 
   private static boolean isOn(Layer layer, DrawnLayer drawn, SheetPlan sheet) {

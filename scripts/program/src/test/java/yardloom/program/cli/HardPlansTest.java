@@ -9,6 +9,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -160,9 +161,12 @@ class HardPlansTest {
     Path file = Files.writeString(dir.resolve("hard.groovy"), hard.script());
     Toolkit toolkit = Toolkit.load();
     Outcome outcome = toolkit.study(toolkit.read(file, Map.of()));
-    for (ComposedSheet sheet :
-        SheetSet.of(outcome, Paper.usual(outcome.plan().info().units()), List.of())) {
+    List<ComposedSheet> sheets =
+        SheetSet.of(outcome, Paper.usual(outcome.plan().info().units()), List.of());
+    assertEquals(Set.of(), PointNumbers.missing(sheets));
+    for (ComposedSheet sheet : sheets) {
       assertEquals(List.of(), InkAudit.problems(sheet, FontWidths.shipped()), sheet.id());
+      assertEquals(List.of(), InkAudit.textsOnMeasures(sheet, FontWidths.shipped()), sheet.id());
       boolean large = sheet.paper().widthMm() * sheet.paper().heightMm() > 300 * 300;
       for (Ink.Text text : InkAudit.texts(sheet)) {
         assertTrue(text.heightMm() >= (large ? 2.4 : 2.0), sheet.id() + ": " + text);

@@ -353,6 +353,18 @@ class SheetMeasuresTest {
     assertEquals(List.of(), through);
   }
 
+  /**
+   * Nor is anything written over the line of a measure, or over one that leads to it, its own
+   * figure included.
+   */
+  @ParameterizedTest
+  @MethodSource("yardloom.program.cli.Samples#plans")
+  void everyDimension_runsThroughNoText(String demo) {
+    for (ComposedSheet sheet : set(demo)) {
+      assertEquals(List.of(), InkAudit.textsOnMeasures(sheet, FontWidths.shipped()), sheet.id());
+    }
+  }
+
   /** The tip of a line that reaches over the edge is no line through the bed. */
   private static boolean isDeepWithin(Xy at, List<Xy> ring) {
     return Stream.of(at.plus(1, 1), at.plus(1, -1), at.plus(-1, 1), at.plus(-1, -1))
@@ -365,6 +377,18 @@ class SheetMeasuresTest {
     int n = 1 + (int) from.distance(to);
     return IntStream.rangeClosed(0, n)
         .mapToObj(i -> from.plus((to.x() - from.x()) * i / n, (to.y() - from.y()) * i / n));
+  }
+
+  /** A crew finds each number of its tapes on a map, beside the point that it sets out. */
+  @ParameterizedTest
+  @MethodSource("yardloom.program.cli.Samples#plans")
+  void everyPointOfTheTapes_hasItsNumberOnAMap(String demo) {
+    assertEquals(Set.of(), PointNumbers.missing(set(demo)));
+    boolean hasTapes =
+        set(demo).stream()
+            .flatMap(s -> InkAudit.texts(s).stream())
+            .anyMatch(t -> t.content().startsWith("A to B is"));
+    assertEquals(hasTapes, !PointNumbers.drawn(set(demo)).isEmpty());
   }
 
   /** A fence's name is read beside it: not on its own line, not over the edge of the lot. */

@@ -180,7 +180,8 @@ class FitByHandTest {
     String bushes =
         bed("B", 20, 20, 25, 15, "plant 'highbush blueberry', spacing: 5.ft, rowSpacing: 5.ft");
     String sweet = bushes + "soilTest { acidity ph: 7.2 }\n";
-    assertEquals(15, outcome(SITE + sweet).results().all(YardFacts.STANDS).get(0).at().size());
+    assertEquals(
+        15, outcome(SITE + sweet).results().all(YardFacts.STANDS).get(0).placed().at().size());
     assertEquals(
         "does not fit: it wants pH 4.2 to 5.2; the soil test found 7.2",
         said(sweet, "B", "acidity"));

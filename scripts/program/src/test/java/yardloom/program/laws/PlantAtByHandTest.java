@@ -31,8 +31,8 @@ class PlantAtByHandTest {
     assertEquals("3", yard.printed("planting", "b", "count"));
     List<Stand> stands = yard.outcome().results().all(YardFacts.STANDS);
     assertEquals(1, stands.size());
-    assertEquals(19, stands.get(0).at().get(1).x().feet(), 1e-9);
-    assertEquals(16, stands.get(0).at().get(1).y().feet(), 1e-9);
+    assertEquals(19, stands.get(0).placed().at().get(1).x().feet(), 1e-9);
+    assertEquals(16, stands.get(0).placed().at().get(1).y().feet(), 1e-9);
   }
 
   /** (13, 11) is a foot from the edge, (40, 13) outside: one of three is left. */

@@ -28,10 +28,10 @@ public final class AcidityRule implements SuitRule {
   @Override
   public Optional<Reason> judge(Candidate plant, Yard yard) {
     Optional<SoilNeed> need = SoilNeed.of(plant.plant());
-    if (need.isEmpty() || yard.acidity().isEmpty()) {
+    if (need.isEmpty() || yard.ground().acidity().isEmpty()) {
       return Optional.empty();
     }
-    SoilAcidity acidity = yard.acidity().get();
+    SoilAcidity acidity = yard.ground().acidity().get();
     double found = acidity.found().value();
     double steps = steps(found, need.get());
     if (steps <= 1) {

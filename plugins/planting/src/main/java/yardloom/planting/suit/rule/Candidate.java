@@ -35,6 +35,6 @@ public record Candidate(
   /** A plant of the catalogue that might be planted there. */
   public static Candidate thoughtOf(Plant plant, ElementId in, SourceRef place, List<Point> at) {
     return new Candidate(
-        plant, in, place, at, plant.spread().middle(), false, false, Optional.empty());
+        plant, in, place, at, plant.size().spread().middle(), false, false, Optional.empty());
   }
 }

@@ -18,7 +18,8 @@ public final class ChillRule implements SuitRule {
 
   @Override
   public Optional<Reason> judge(Candidate plant, Yard yard) {
-    return yard.chill()
+    return yard.weather()
+        .chill()
         .flatMap(
             chill ->
                 ChillNeeds.of(plant.plant()).flatMap(need -> judge(need, chill.hours().value())));

@@ -18,7 +18,7 @@ public final class ColdRule implements SuitRule {
 
   @Override
   public Optional<Reason> judge(Candidate plant, Yard yard) {
-    return yard.hardiness().flatMap(zone -> judge(plant.plant(), zone));
+    return yard.weather().hardiness().flatMap(zone -> judge(plant.plant(), zone));
   }
 
   /** The same for a kind. */

@@ -18,8 +18,8 @@ public final class DrainageRule implements SuitRule {
   @Override
   public Optional<Reason> judge(Candidate plant, Yard yard) {
     Optional<SoilNeed> need = SoilNeed.of(plant.plant());
-    boolean perennial = !plant.plant().season().isAnnual();
-    boolean heavy = yard.soil().filter(s -> s.heavy()).isPresent();
+    boolean perennial = !plant.plant().growth().season().isAnnual();
+    boolean heavy = yard.ground().profile().filter(s -> s.heavy()).isPresent();
     if (need.isEmpty() || !heavy || !perennial || need.get().drainage() != SoilNeed.Drainage.GOOD) {
       return Optional.empty();
     }
@@ -27,7 +27,9 @@ public final class DrainageRule implements SuitRule {
         new Reason(
             id(),
             Suits.FITS_IF,
-            "it wants well-drained soil; " + yard.soil().get().texture() + " drains slowly",
+            "it wants well-drained soil; "
+                + yard.ground().profile().get().texture()
+                + " drains slowly",
             "plant it on a mound or in a raised bed, and not where water stands in winter",
             need.get().drainageSource()));
   }

@@ -21,7 +21,8 @@ public final class HeatRule implements SuitRule {
 
   @Override
   public Optional<Reason> judge(Candidate plant, Yard yard) {
-    return yard.climate()
+    return yard.weather()
+        .normals()
         .flatMap(ClimateNormals::hottestDays)
         .flatMap(hottest -> judge(yard.plan(), plant.plant(), hottest));
   }

@@ -35,7 +35,7 @@ public final class JugloneNearRule implements SuitRule {
   public Optional<Reason> judge(Candidate plant, Yard yard) {
     List<Poison> trees =
         yard.plants().stream()
-            .filter(other -> other.plant().makesJuglone())
+            .filter(other -> other.plant().juglone().makes())
             .flatMap(tree -> tree.at().stream().map(at -> new Poison(tree.plant().name(), at)))
             .toList();
     return judge(yard.plan(), plant.plant(), plant.at(), trees);
@@ -44,7 +44,7 @@ public final class JugloneNearRule implements SuitRule {
   /** The same by kind, the places where it stands, and the plants that poison it. */
   public static Optional<Reason> judge(
       Plan plan, Plant plant, List<Point> places, List<Poison> trees) {
-    if (plant.juglone().isEmpty()) {
+    if (plant.juglone().suffers().isEmpty()) {
       return Optional.empty();
     }
     return trees.stream()
@@ -62,6 +62,6 @@ public final class JugloneNearRule implements SuitRule {
                         + near.tree().name()
                         + ", whose roots poison it",
                     "keep it at least " + ReasonWords.both(plan, LIMIT) + " away",
-                    plant.juglone().get()));
+                    plant.juglone().suffers().get()));
   }
 }

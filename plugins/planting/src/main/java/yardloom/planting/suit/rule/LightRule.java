@@ -47,7 +47,7 @@ public final class LightRule implements SuitRule {
             Locale.ROOT,
             "asks for %s; from %s to %s this place has %.1f h of direct sun a day on the mean, "
                 + "least in %s with %.1f h: %s (scheme %s)",
-            asks(plant.plant().light()),
+            asks(plant.plant().light().amount()),
             name(growing.get(0)),
             name(growing.get(growing.size() - 1)),
             mean,
@@ -64,10 +64,10 @@ public final class LightRule implements SuitRule {
               "choose a plant for less sun, or a sunnier place",
               least.source()));
     }
-    if (suits(plant.plant().light(), place.get(), yard.sun().get())) {
+    if (suits(plant.plant().light().amount(), place.get(), yard.sun().get())) {
       return Optional.empty();
     }
-    boolean tooSunny = plant.plant().light() == LightNeed.Amount.PART_SHADE_OR_SHADE;
+    boolean tooSunny = plant.plant().light().amount() == LightNeed.Amount.PART_SHADE_OR_SHADE;
     return Optional.of(
         new Reason(
             id(),
@@ -76,7 +76,7 @@ public final class LightRule implements SuitRule {
             tooSunny
                 ? "keep it moist and give it shade from taller plants"
                 : "a later and smaller harvest is accepted",
-            plant.plant().lightSource()));
+            plant.plant().light().source()));
   }
 
   /** Whether the class of the place is one that the need allows. */
@@ -111,9 +111,9 @@ public final class LightRule implements SuitRule {
   private static List<Month> growing(Yard yard) {
     int from = yard.plan().isSouthern() ? APRIL + HALF_YEAR : APRIL;
     int until = yard.plan().isSouthern() ? SEPTEMBER - HALF_YEAR : SEPTEMBER;
-    if (yard.frost().isPresent()) {
-      from = yard.frost().get().lastOfSpring().value().getMonthValue();
-      until = yard.frost().get().firstOfFall().value().getMonthValue();
+    if (yard.weather().frost().isPresent()) {
+      from = yard.weather().frost().get().lastOfSpring().value().getMonthValue();
+      until = yard.weather().frost().get().firstOfFall().value().getMonthValue();
     }
     List<Month> months = new ArrayList<>();
     Month month = Month.of(from);

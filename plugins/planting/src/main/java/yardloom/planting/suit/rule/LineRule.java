@@ -33,7 +33,7 @@ public final class LineRule implements SuitRule {
   public Optional<Reason> judge(Candidate plant, Yard yard) {
     if (plant.trained()
         || plant.at().isEmpty()
-        || plant.plant().season().isAnnual()
+        || plant.plant().growth().season().isAnnual()
         || plant.width().compareTo(SMALL) < 0) {
       return Optional.empty();
     }

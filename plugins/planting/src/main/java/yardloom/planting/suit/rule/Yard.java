@@ -23,16 +23,22 @@ public record Yard(
     Plan plan,
     List<Candidate> plants,
     Optional<SunHours> sun,
-    Optional<Hardiness> hardiness,
-    Optional<WinterChill> chill,
-    Optional<ClimateNormals> climate,
-    Optional<FrostDates> frost,
-    Optional<SoilAcidity> acidity,
-    Optional<SoilProfile> soil,
+    Weather weather,
+    Ground ground,
     Map<ElementId, Integer> valves,
     Optional<Household> household) {
   public Yard {
     plants = List.copyOf(plants);
     valves = Map.copyOf(valves);
   }
+
+  /** Cold, heat and the usual months of the place. */
+  public record Weather(
+      Optional<Hardiness> hardiness,
+      Optional<WinterChill> chill,
+      Optional<ClimateNormals> normals,
+      Optional<FrostDates> frost) {}
+
+  /** What was measured of the ground. */
+  public record Ground(Optional<SoilAcidity> acidity, Optional<SoilProfile> profile) {}
 }

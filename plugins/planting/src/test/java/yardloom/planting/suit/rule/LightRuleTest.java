@@ -58,12 +58,8 @@ class LightRuleTest {
         new Draft(new PlanInfo("t", "T", "", "", "", "", UnitSystem.US, "USD")).freeze(),
         List.of(),
         Optional.of(sun),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        dates,
-        Optional.empty(),
-        Optional.empty(),
+        new Yard.Weather(Optional.empty(), Optional.empty(), Optional.empty(), dates),
+        new Yard.Ground(Optional.empty(), Optional.empty()),
         Map.of(),
         Optional.empty());
   }

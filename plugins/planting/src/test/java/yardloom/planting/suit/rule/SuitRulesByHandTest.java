@@ -71,12 +71,9 @@ class SuitRulesByHandTest {
             plan,
             plants,
             Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            acidity,
-            soil,
+            new Yard.Weather(
+                Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty()),
+            new Yard.Ground(acidity, soil),
             valves,
             household));
   }

@@ -1,0 +1,103 @@
+package yardloom.water.zone;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.DoublePredicate;
+import java.util.stream.Collectors;
+import yardloom.facts.Stand;
+import yardloom.facts.YardFacts;
+import yardloom.kernel.check.Check;
+import yardloom.kernel.check.Finding;
+import yardloom.kernel.check.Severity;
+import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.plan.ElementId;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.source.Source;
+import yardloom.water.drip.DripRun;
+
+/**
+ * Whether one valve waters plants of high and of low use by their highest crop coefficients: food
+ * by FAO-56, woody herbs and ornamentals by their own class.
+ */
+public final class ValveMixCheck implements Check {
+  /** Plants of low use lie below it: from here on use is moderate. */
+  private static final double MODERATE_FROM = 0.4;
+
+  /** From here on use is high. */
+  private static final double HIGH_FROM = 0.7;
+
+  private static final Source ORDINANCE =
+      Source.read(
+          "Water efficient landscape guidelines after California's model ordinance: hydrozones that"
+              + " mix high and low water use plants shall not be permitted; classes by plant factor,"
+              + " low to 0.3, moderate 0.4 to 0.6, high from 0.7",
+          "City of Santa Ana",
+          2009,
+          "irrigation design plan, (e)");
+
+  @Override
+  public String id() {
+    return "water.valve-mix";
+  }
+
+  @Override
+  public Set<FactKey<?>> reads() {
+    return Set.of(Zone.KEY, DripRun.KEY, YardFacts.STANDS);
+  }
+
+  @Override
+  public List<Finding> run(Plan plan, Facts facts) {
+    List<Finding> found = new ArrayList<>();
+    for (Zone zone : facts.all(Zone.KEY)) {
+      List<Stand> stands = stands(zone, facts);
+      List<Stand> low =
+          stands.stream().filter(s -> highest(s) > 0 && highest(s) < MODERATE_FROM).toList();
+      String thirsty = names(stands, kc -> kc >= HIGH_FROM);
+      if (low.isEmpty() || thirsty.isEmpty()) {
+        continue;
+      }
+      Stand first = low.get(0);
+      found.add(
+          Finding.of(
+                  id(),
+                  Severity.NOTE,
+                  "one valve waters "
+                      + names(low, kc -> true)
+                      + " and "
+                      + thirsty
+                      + ", at their height by these shares of reference ET: the dry ones drown or the"
+                      + " thirsty ones dry out",
+                  "put dry plants into beds of their own, whose valve runs less; or lay fewer outlets"
+                      + " by them",
+                  ORDINANCE)
+              .about(first.in(), first.place()));
+    }
+    return found;
+  }
+
+  private static List<Stand> stands(Zone zone, Facts facts) {
+    Set<ElementId> in =
+        facts.all(DripRun.KEY).stream()
+            .filter(run -> zone.beds().contains(run.bed()))
+            .flatMap(run -> run.on().waters().stream())
+            .collect(Collectors.toSet());
+    return facts.all(YardFacts.STANDS).stream().filter(s -> in.contains(s.in())).toList();
+  }
+
+  private static double highest(Stand stand) {
+    return stand.thirst().kc().stream().mapToDouble(kc -> kc).max().orElse(0);
+  }
+
+  private static String names(List<Stand> stands, DoublePredicate which) {
+    return stands.stream()
+        .filter(s -> which.test(highest(s)))
+        .map(s -> String.format(Locale.ROOT, "%s (%.2f)", s.plant(), highest(s)))
+        .collect(Collectors.toCollection(TreeSet::new))
+        .stream()
+        .collect(Collectors.joining(", "));
+  }
+}

@@ -1,0 +1,115 @@
+package yardloom.program.laws;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import yardloom.facts.YardFacts;
+import yardloom.facts.mulch.Dripline;
+import yardloom.kernel.geom.Line;
+
+/**
+ * Where dripline lies and which plants it reaches, from plan text to the printed table; no two
+ * inputs are equal.
+ *
+ * <p>Sources: widths that one emitter wets, a design manual's table (coarse soils 1 ft at 0.5 gph,
+ * 2 ft at 1 gph); plane geometry; a root ball of 4 in across (common practice).
+ */
+class DripRowsByHandTest {
+  private static final String YARD =
+      """
+      plan 'Rows', units: 'us'
+      site 'Urbana', latitude: 40.11.deg, longitude: -88.21.deg, elevation: 222.m, zone: 'America/Chicago'
+      soilTexture 'sandy loam', organic: 3
+      lot([point(0.ft, 0.ft), point(70.ft, 0.ft), point(70.ft, 50.ft), point(0.ft, 50.ft)])
+      tap 'bib', point(3.ft, 3.ft)
+      ownPlant 'bush', like: 'red currant', spacing: 2.ft, rows: 2.ft, spread: 30.inch, height: 6.ft, source: publication('x', by: 'y', seen: 'read')
+      bed('b', rect(20.ft, 10.ft, 14.ft, 5.ft), use: 'perennial') {
+        drip emitter: 0.6.gph, spacing: 14.inch, rowSpacing: %s.inch
+        plantAt 'bush', at: [point(22.ft, 11.4.ft), point(26.ft, %s.ft)]
+      }
+      tree('apple', point(50.ft, 30.ft), crown: 11.ft, height: 14.ft, trunk: 3.inch, standing: false) {
+        drip emitter: 0.9.gph, spacing: 16.inch, rowSpacing: 22.inch
+      }
+      """;
+
+  private static Drawn drawn(String apart, String up) {
+    return Drawn.of(YARD.formatted(apart, up));
+  }
+
+  private static void row(Drawn drawn, String bed, String... cells) {
+    List<String> columns =
+        List.of("rows", "first", "apart", "outlets", "reach", "plant", "farthest");
+    for (int i = 0; i < columns.size(); i++) {
+      assertEquals(
+          cells[i], drawn.printed("drip-rows", bed, columns.get(i)), bed + " " + columns.get(i));
+    }
+  }
+
+  private static long outOfReach(Drawn drawn) {
+    return drawn.outcome().findings().stream()
+        .filter(f -> f.rule().equals("water.drip-rows"))
+        .count();
+  }
+
+  /**
+   * 60 / 18 = 3.33: 3 rows, the first (60 − 2 × 18) / 2 = 12 in from the edge, so at 11, 12.5 and
+   * 14 ft. Bushes at 11.4 and 13.15 ft: 4.8 in from the first and 7.8 in from the second. An outlet
+   * of 0.6 gph wets 1 + 0.1 / 0.5 × 1 = 1.2 ft, 7.2 in to each side; with 2 in of root ball that
+   * does.
+   */
+  @Test
+  void rows_lieByTheBed_andReachThePlants() {
+    Drawn drawn = drawn("18", "13.15");
+    row(drawn, "b", "3", "12.0", "18.0", "14.0", "7.2", "bush", "7.8");
+    assertEquals(0, outOfReach(drawn));
+  }
+
+  /**
+   * 60 / 29 = 2.07: 2 rows, 15.5 in from the edges, at 11.292 and 13.708 ft. A bush at 12.6 ft
+   * stands 13.3 in from the second, more than 7.2 + 2.
+   */
+  @Test
+  void plantBetweenTheRows_isFound() {
+    Drawn drawn = drawn("29", "12.6");
+    row(drawn, "b", "2", "15.5", "29.0", "14.0", "7.2", "bush", "13.3");
+    assertEquals(1, outOfReach(drawn));
+    assertTrue(
+        drawn.outcome().findings().stream()
+            .anyMatch(f -> f.text().contains("bush stands up to 13.3")));
+  }
+
+  /**
+   * From 12 + 1.5 in off the trunk's middle to the crown's 66 in: 52.5 / 22 = 2.39, so 2 rings of
+   * 26.25 in, the inner one in the middle of its half, 13.5 + 13.125 = 26.6 in. 0.9 gph wets 1 +
+   * 0.4 / 0.5 × 1 = 1.8 ft.
+   */
+  @Test
+  void rings_shareTheGroundEvenly() {
+    row(drawn("18", "13.15"), "apple", "2", "26.6", "26.3", "16.0", "10.8", "", "");
+  }
+
+  /**
+   * What other trades are told is what is drawn: three rows of 14 ft, half as far from the edge.
+   */
+  @Test
+  void rows_areToldToOtherTrades() {
+    List<Dripline> lines = drawn("18", "13.15").outcome().results().all(YardFacts.DRIPLINES);
+    Dripline bed = of(lines, "b");
+    assertEquals(14, bed.outlets().inches(), 1e-9);
+    assertEquals(
+        List.of(11.0, 12.5, 14.0),
+        bed.rows().stream().map(Line::middle).map(p -> round(p.y().feet())).sorted().toList());
+    assertEquals(42, bed.rows().stream().mapToDouble(r -> r.length().feet()).sum(), 1e-6);
+    assertEquals(2, of(lines, "apple").rows().size());
+  }
+
+  private static Dripline of(List<Dripline> lines, String name) {
+    return lines.stream().filter(d -> d.in().name().equals(name)).findFirst().orElseThrow();
+  }
+
+  private static double round(double feet) {
+    return Math.round(feet * 1e6) / 1e6;
+  }
+}
