@@ -103,7 +103,8 @@ public final class ScheduleCalculator implements Calculator {
       if (last.filter(CHIPS_OF_BEDS::contains).isPresent()) {
         Set<String> kinds = under.computeIfAbsent(last.get(), p -> new TreeSet<>());
         stands.stream()
-            .filter(stand -> stand.in().equals(s.of()) && !stand.planted().stands() && !stand.follows())
+            .filter(
+                stand -> stand.in().equals(s.of()) && !stand.planted().stands() && !stand.follows())
             .forEach(stand -> kinds.add(stand.plant()));
       }
     }
