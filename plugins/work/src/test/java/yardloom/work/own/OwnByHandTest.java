@@ -133,9 +133,9 @@ class OwnByHandTest {
   }
 
   /**
-   * Monday 14 September: three days of waiting for the marks; on Thursday the 17th 0.4 + 0.8 h of
+   * Monday 14 September: three days of waiting for the marks; on Thursday the 17th 0.2 + 0.8 h of
    * three people, then 14 h of earthwork, 4.7 of its 7, its edging ordered a week before, the
-   * edges' 2.6 h, and at 6.0 the head. Nothing is planted: visits follow Monday the 21st, when the
+   * edges' 2.6 h, and at 5.9 the head. Nothing is planted: visits follow Monday the 21st, when the
    * work is done, by one, two, four and six weeks, then weekly for eight from 9 November to 28
    * December, working days 11 to 76.
    */
@@ -145,8 +145,8 @@ class OwnByHandTest {
     Results r = PlanKit.run(plan);
     assertHas(
         printed("materials-phases", plan, r),
-        "Earthwork | 4 | 1 | 14.0 | 17 Sep 2026 | 17 Sep 2026 | Stake out, Mow low | 0.4",
-        "Head assembly | 4 | 1 | 1.0 | 17 Sep 2026 | 17 Sep 2026 | Edges and trench | 6.0",
+        "Earthwork | 4 | 1 | 14.0 | 17 Sep 2026 | 17 Sep 2026 | Stake out, Mow low | 0.3",
+        "Head assembly | 4 | 1 | 1.0 | 17 Sep 2026 | 17 Sep 2026 | Edges and trench | 5.9",
         "Establish | 11 | 66 | 12.0 | 28 Sep 2026 | 28 Dec 2026 | Finish mulch | 0.0");
     assertHas(
         printed("materials-orders-by-phase", plan, r),

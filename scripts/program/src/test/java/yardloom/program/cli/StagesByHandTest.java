@@ -93,8 +93,8 @@ class StagesByHandTest {
    * 0.001) + 62 ft × 0.03 + 1/3 + 1 cu yd + 2 visits + 7 = 14.03; 0.5 + 180 × 0.0124 + 72 × 0.03 +
    * 5/9 + 20/9 + 2 + 3 × 2 = 15.67. Cost: 14.0325 × 24 + 1.5 × 20 + 0.5 × 31 + 13 × 0.5 + 5 × 11 =
    * 443.79; 15.6698 × 24 + 2.5 × 20 + 1 × 31 + 27 × 0.5 + 3 × 40 = 590.58. Marks three days from
-   * Monday, Wednesday at the latest; 11.53 h of all else but the visits are 1.15 days of ten hours,
-   * and 13.17 h 1.32: Thursday and Friday.
+   * Monday; 11.53 h of all else but the visits are 1.15 days of ten hours, and 13.17 h 1.32:
+   * Thursday and Friday.
    */
   @Test
   void stages_haveTheirDaysAndFigures() {
