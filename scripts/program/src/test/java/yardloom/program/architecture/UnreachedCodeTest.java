@@ -51,7 +51,6 @@ class UnreachedCodeTest {
           "yardloom.program.guide.GuidePages.example(Word)",
           "yardloom.program.guide.GuidePages.exampleWithout(Word)",
           "yardloom.program.guide.GuidePages.of(Lexicon, Set)",
-          "yardloom.program.guide.GuidePages.picture(Word)",
           "yardloom.program.guide.GuidePicture.of(Outcome)",
           "yardloom.program.sitefile.GeoOutline.read(String)",
           "yardloom.sheet.compose.ScaleBar.partMm()",
