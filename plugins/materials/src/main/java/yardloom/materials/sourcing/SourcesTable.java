@@ -1,21 +1,30 @@
 package yardloom.materials.sourcing;
 
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import yardloom.facts.BillLine;
 import yardloom.facts.YardFacts;
 import yardloom.facts.mulch.ItemSource;
+import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
+import yardloom.kernel.source.Source;
 import yardloom.kernel.table.Amounts;
 import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Measure;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
+import yardloom.kernel.unit.Volume;
 
 /** Where each item of the bill comes from. */
 public final class SourcesTable implements TableMaker {
+  private static final Source SUM = Source.plan("sum over the phases of the plan");
+
   @Override
   public String id() {
     return "materials-sources";
@@ -38,21 +47,49 @@ public final class SourcesTable implements TableMaker {
             .column(Column.text("refuse", "Refuse"))
             .column(Column.of("lead", "Lead, days", Measure.COUNT))
             .column(Column.text("source", "Source"));
-    for (BillLine line : facts.all(YardFacts.BILL)) {
-      for (ItemSource supply : facts.all(YardFacts.SUPPLIES)) {
-        if (supply.item().equals(line.item())) {
-          table.row(
-              Cell.text(line.item()),
-              Amounts.cell(plan, line.order()),
-              Cell.text(supply.from()),
-              Cell.text(supply.cost()),
-              Cell.text(supply.ask()),
-              Cell.text(supply.refuse()),
-              Cell.number(supply.leadDays()),
-              Cell.text(supply.source().cite()));
-        }
-      }
-    }
+    Map<String, List<BillLine>> orders = new LinkedHashMap<>();
+    facts
+        .all(YardFacts.BILL)
+        .forEach(line -> orders.computeIfAbsent(key(line), i -> new ArrayList<>()).add(line));
+    orders
+        .values()
+        .forEach(
+            lines -> {
+              String item = lines.get(0).item();
+              for (ItemSource supply : facts.all(YardFacts.SUPPLIES)) {
+                if (supply.item().equals(item)) {
+                  table.row(
+                      Cell.text(item),
+                      Amounts.cell(plan, ordered(lines)),
+                      Cell.text(supply.from()),
+                      Cell.text(supply.cost()),
+                      Cell.text(supply.ask()),
+                      Cell.text(supply.refuse()),
+                      Cell.number(supply.leadDays()),
+                      Cell.text(supply.source().cite()));
+                }
+              }
+            });
     return table.build();
+  }
+
+  /** Bulk of all phases is asked for in one call; what is counted stands by itself. */
+  private static String key(BillLine line) {
+    boolean isBulk = line.order().value() instanceof Volume;
+    return line.item() + (isBulk ? "" : " " + line.phase() + " " + line.element());
+  }
+
+  /** What is ordered of an item over all phases. */
+  private static Derived<?> ordered(List<BillLine> lines) {
+    if (lines.size() == 1) {
+      return lines.get(0).order();
+    }
+    Derived.Builder why = Derived.by("sum over phases", SUM);
+    Volume sum = Volume.ZERO;
+    for (BillLine line : lines) {
+      why.from("order of " + line.phase().title(), line.order());
+      sum = sum.plus((Volume) line.order().value());
+    }
+    return why.gives(sum);
   }
 }

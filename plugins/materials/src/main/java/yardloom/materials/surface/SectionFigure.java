@@ -85,7 +85,7 @@ public final class SectionFigure {
 
   public static Panel.Figure of(List<MulchSurface> surfaces, UnitSystem units) {
     SectionFigure figure = new SectionFigure(units);
-    List<Named> different = named(List.copyOf(Stacks.of(surfaces, units).values()));
+    List<Named> different = named(List.copyOf(Stacks.alike(surfaces, units).values()));
     double floor = 0;
     int above = 0;
     for (int from = 0; from < different.size(); from += IN_A_ROW) {

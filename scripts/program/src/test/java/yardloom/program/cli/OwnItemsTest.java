@@ -101,17 +101,19 @@ class OwnItemsTest {
   }
 
   /**
-   * Earthwork 11.67 h of 8 a day: two days from Thursday the 10th, since the marks take three from
-   * Monday the 7th; the cisterns' 18 h three days from Monday the 14th. Ordered a week ahead.
+   * Earthwork 11.67 h of 8 a day from Thursday the 10th, since the marks take three days from
+   * Monday the 7th: 3.67 h are left for Friday the 11th, when the cisterns' 18 h begin. With them
+   * 21.67 h, or 2.7 days, are full on Tuesday the 15th, when the benches come. Ordered a week
+   * ahead.
    */
   @Test
   void ordersAndPhases_followTheirPhase() {
     assertEquals(
         List.of(
             "Earthwork,drain rock,3.50,yd3,7,2026-09-03",
-            "Head assembly,\"cistern, 5000 gal\",2,,7,2026-09-07",
-            "Finish mulch,bench,3,,7,2026-09-10",
-            "Finish mulch,rope,40.0,ft,7,2026-09-10"),
+            "Head assembly,\"cistern, 5000 gal\",2,,7,2026-09-04",
+            "Finish mulch,bench,3,,7,2026-09-08",
+            "Finish mulch,rope,40.0,ft,7,2026-09-08"),
         rows("materials-orders-by-phase"));
   }
 

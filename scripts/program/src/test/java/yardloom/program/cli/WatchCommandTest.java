@@ -91,7 +91,11 @@ class WatchCommandTest {
     JsonNode first = state(-1);
     assertEquals("40", area(first).replaceAll("\\.0$", ""), "4 ft × 10 ft");
     assertEquals("4 ft", first.at("/picture/parameters/0/value").asText());
-    JsonNode sheet = first.at("/picture/sheets/0");
+    JsonNode sheet =
+        first.at("/picture/sheets").findParents("title").stream()
+            .filter(s -> s.get("title").asText().contains("Layout"))
+            .findFirst()
+            .orElseThrow();
     assertTrue(sheet.get("svg").asText().contains(">1/4\" = 1'-0\"<"), "the title block");
     assertEquals(1000 / 48.0, sheet.get("mmPerM").asDouble(), 1e-9, "a quarter inch for a foot");
     JsonNode bed =

@@ -173,7 +173,7 @@ class TankYardsByHandTest {
   /**
    * Days 1 to 14: 84 sq ft × 0.7 × ET of May / 31 / 0.81, every day. Kc of tomatoes is 0.6 in their
    * first stage (FAO-56 Table 12), so the least of 0.7 holds. Planted on Monday, 11 May, and the
-   * dripline laid on the 12th.
+   * dripline laid that same day.
    */
   @Test
   void firstWeeks_areKeysForTheTimer() {
@@ -181,11 +181,11 @@ class TankYardsByHandTest {
     double gallons = 84 * 0.7 * et / 31 / 0.81 * 1728 / 231;
     double minutes = gallons / gallonsAnHour(4) * 60;
     assertTrue(minutes > 20, "minutes to tell by: " + minutes);
-    assertEquals("2026-05-11", barrel.printed("first-weeks-timer", "1 to 2", "from"));
-    assertEquals("2026-05-13", barrel.printed("first-weeks-timer", "3 to 14", "from"));
-    assertEquals("2026-05-24", barrel.printed("first-weeks-timer", "3 to 14", "until"));
-    assertEquals("1", barrel.printed("first-weeks-timer", "3 to 14", "every"));
-    assertEquals(Math.ceil(minutes), number(barrel, "first-weeks-timer", "3 to 14", "minutes"), 1);
+    assertEquals("2026-05-11", barrel.printed("first-weeks-timer", "1 to 1", "from"));
+    assertEquals("2026-05-12", barrel.printed("first-weeks-timer", "2 to 14", "from"));
+    assertEquals("2026-05-24", barrel.printed("first-weeks-timer", "2 to 14", "until"));
+    assertEquals("1", barrel.printed("first-weeks-timer", "2 to 14", "every"));
+    assertEquals(Math.ceil(minutes), number(barrel, "first-weeks-timer", "2 to 14", "minutes"), 1);
     assertEquals("2", barrel.printed("first-weeks-timer", "15 to 30", "every"));
     assertEquals("2026-06-10", barrel.printed("first-weeks-timer", "31 to 45", "from"));
   }
