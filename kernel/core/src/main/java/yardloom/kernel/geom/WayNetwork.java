@@ -3,9 +3,11 @@ package yardloom.kernel.geom;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.jgrapht.Graph;
 import org.jgrapht.Graphs;
 import org.jgrapht.alg.interfaces.ShortestPathAlgorithm.SingleSourcePaths;
@@ -13,8 +15,10 @@ import org.jgrapht.alg.shortestpath.DijkstraShortestPath;
 import org.jgrapht.graph.DefaultWeightedEdge;
 import org.jgrapht.graph.SimpleWeightedGraph;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineString;
+import org.locationtech.jts.index.strtree.STRtree;
 import org.locationtech.jts.operation.distance.DistanceOp;
 import yardloom.kernel.unit.Length;
 
@@ -73,6 +77,7 @@ public final class WayNetwork {
   private final Graph<Coordinate, DefaultWeightedEdge> graph =
       new SimpleWeightedGraph<>(DefaultWeightedEdge.class);
   private final SingleSourcePaths<Coordinate, DefaultWeightedEdge> fromStart;
+  private final STRtree pieces;
 
   /**
    * The ways, and how far everything is from {@code start}.
@@ -114,6 +119,7 @@ public final class WayNetwork {
     build(lines);
     doors.forEach((i, d) -> crossings(surfaces.get(i), d));
     fromStart = explore(start.coordinate());
+    pieces = indexed();
   }
 
   private Geometry body(int i) {
@@ -184,7 +190,7 @@ public final class WayNetwork {
     for (DefaultWeightedEdge piece : List.copyOf(graph.edgeSet())) {
       Coordinate a = graph.getEdgeSource(piece);
       Coordinate b = graph.getEdgeTarget(piece);
-      if (a.distance(at) + at.distance(b) - graph.getEdgeWeight(piece) <= ON_LINE_M) {
+      if (isOn(piece, a, b, at)) {
         edge(at, a);
         edge(at, b);
         on = true;
@@ -288,20 +294,22 @@ public final class WayNetwork {
         ways.get(way).middle().isEmpty()
             ? List.of(surfaces.get(way))
             : surfaces.values().stream().filter(s -> s.contains(at)).toList();
+    Set<Coordinate> ends = endsAround(at);
     return graph.vertexSet().stream()
         .map(from -> new Stop(at, from, fromStart.getWeight(from) + from.distance(at)))
         .filter(s -> s.wayM() < nearerThanM)
         .sorted(Comparator.comparingDouble(Stop::wayM))
-        .filter(s -> isReached(s.from(), at, over))
+        .filter(s -> isReached(s.from(), at, over, ends))
         .findFirst()
         .orElse(Stop.NOWHERE);
   }
 
-  private boolean isReached(Coordinate from, Coordinate at, List<FreeCrossing> over) {
-    return over.stream()
-            .anyMatch(s -> s.mayTurn(from, at) && s.contains(from) && s.isClear(from, at))
+  private static boolean isReached(
+      Coordinate from, Coordinate at, List<FreeCrossing> over, Set<Coordinate> ends) {
+    return ends.contains(from)
         || from.distance(at) <= ON_LINE_M
-        || isOnPieceFrom(from, at);
+        || over.stream()
+            .anyMatch(s -> s.mayTurn(from, at) && s.contains(from) && s.isClear(from, at));
   }
 
   private Optional<Route> route(Stop stop) {
@@ -316,20 +324,38 @@ public final class WayNetwork {
     return Optional.of(new Route(bends));
   }
 
-  private boolean isOnPieceFrom(Coordinate from, Coordinate at) {
-    double sofarM = from.distance(at);
-    for (DefaultWeightedEdge piece : graph.edgesOf(from)) {
-      // Most pieces end before it; that is known without another root.
-      double restM = graph.getEdgeWeight(piece) + ON_LINE_M - sofarM;
-      if (restM >= -ON_LINE_M) {
-        Coordinate to = Graphs.getOppositeVertex(graph, piece, from);
-        if (Math.abs(to.x - at.x) <= restM + ON_LINE_M
-            && Math.abs(to.y - at.y) <= restM + ON_LINE_M
-            && sofarM + at.distance(to) - graph.getEdgeWeight(piece) <= ON_LINE_M) {
-          return true;
-        }
+  /** The ends of all pieces that a place lies on. */
+  private Set<Coordinate> endsAround(Coordinate at) {
+    Set<Coordinate> ends = new HashSet<>();
+    for (Object found : pieces.query(new Envelope(at))) {
+      DefaultWeightedEdge piece = (DefaultWeightedEdge) found;
+      Coordinate a = graph.getEdgeSource(piece);
+      Coordinate b = graph.getEdgeTarget(piece);
+      if (isOn(piece, a, b, at)) {
+        ends.add(a);
+        ends.add(b);
       }
     }
-    return false;
+    return ends;
+  }
+
+  private boolean isOn(DefaultWeightedEdge piece, Coordinate a, Coordinate b, Coordinate at) {
+    return a.distance(at) + at.distance(b) - graph.getEdgeWeight(piece) <= ON_LINE_M;
+  }
+
+  /**
+   * The pieces by where they lie. What counts as on a piece is an ellipse about its ends, which is
+   * wider than the tolerance: half its width is √(2 w t + t²) / 2 for a length w and a tolerance t.
+   */
+  private STRtree indexed() {
+    STRtree tree = new STRtree();
+    for (DefaultWeightedEdge piece : graph.edgeSet()) {
+      double lengthM = graph.getEdgeWeight(piece);
+      Envelope around = new Envelope(graph.getEdgeSource(piece), graph.getEdgeTarget(piece));
+      around.expandBy(Math.sqrt(2 * lengthM * ON_LINE_M + ON_LINE_M * ON_LINE_M) / 2 + ON_LINE_M);
+      tree.insert(around, piece);
+    }
+    tree.build();
+    return tree;
   }
 }

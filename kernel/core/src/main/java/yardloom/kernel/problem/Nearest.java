@@ -25,6 +25,8 @@ public final class Nearest {
     String low = wrong.toLowerCase(Locale.ROOT);
     int limit = Math.max(1, Math.min(3, (wrong.length() + 1) / 3));
     return known.stream()
+        // As far apart as their lengths at least; what is not looked at costs nothing.
+        .filter(k -> Math.abs(k.length() - wrong.length()) <= limit)
         .sorted(
             Comparator.<String>comparingInt(k -> distance(low, k.toLowerCase(Locale.ROOT)))
                 .thenComparing(Comparator.naturalOrder()))

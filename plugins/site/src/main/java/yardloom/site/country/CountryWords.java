@@ -20,12 +20,14 @@ public final class CountryWords {
   public static void country(
       PlanScope plan,
       @Arg(name = "code", help = "two letters by ISO 3166, such as US") String code) {
-    if (!Arrays.asList(Locale.getISOCountries()).contains(code)) {
+    // Other scripts have letters whose capital is one of these.
+    String capitals = code.matches("[A-Za-z]{2}") ? code.toUpperCase(Locale.ROOT) : "";
+    if (!Arrays.asList(Locale.getISOCountries()).contains(capitals)) {
       throw new PlanException(
           ProblemCode.UNKNOWN_WORD,
           plan.place(),
-          "'" + code + "' is not a country; write its two capital letters, such as US or DE");
+          "'" + code + "' is not a country; write its two letters, such as US or DE");
     }
-    plan.draft().attributes().add(DigCalls.COUNTRY, code, plan.place());
+    plan.draft().attributes().add(DigCalls.COUNTRY, capitals, plan.place());
   }
 }

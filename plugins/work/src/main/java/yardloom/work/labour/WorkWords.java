@@ -8,7 +8,6 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.function.Function;
 import yardloom.facts.region.LocalRate;
 import yardloom.facts.region.Spread;
 import yardloom.kernel.fact.Derived;
@@ -25,6 +24,7 @@ import yardloom.kernel.unit.Unit;
 import yardloom.kernel.vocab.Arg;
 import yardloom.kernel.vocab.Opt;
 import yardloom.kernel.vocab.Verb;
+import yardloom.kernel.vocab.YearDays;
 
 /** The words about the crew, its days and its pace. */
 public final class WorkWords {
@@ -81,9 +81,10 @@ public final class WorkWords {
                 hours,
                 rise,
                 visits(visits, plan.place()),
-                date(start, plan.place(), "2026-09-14", LocalDate::parse),
-                date(lastFrost, plan.place(), "04-20", t -> MonthDay.parse("--" + t)),
-                date(firstFrost, plan.place(), "10-20", t -> MonthDay.parse("--" + t)),
+                Optional.ofNullable(start)
+                    .map(text -> YearDays.date(plan.place(), text, "2026-09-14")),
+                day(lastFrost, plan.place(), "04-20"),
+                day(firstFrost, plan.place(), "10-20"),
                 Workdays.ALL,
                 plan.place()),
             plan.place());
@@ -101,9 +102,9 @@ public final class WorkWords {
     for (Object day : days) {
       String text = String.valueOf(day);
       if (text.length() == "07-04".length()) {
-        yearly.add(date(text, plan.place(), "07-04", t -> MonthDay.parse("--" + t)).orElseThrow());
+        yearly.add(day(text, plan.place(), "07-04").orElseThrow());
       } else {
-        once.add(date(text, plan.place(), "2027-05-31", LocalDate::parse).orElseThrow());
+        once.add(YearDays.date(plan.place(), text, "2027-05-31"));
       }
     }
     int before =
@@ -129,13 +130,12 @@ public final class WorkWords {
     return Derived.given((int) visits, "work visits", place);
   }
 
-  private static <T> Optional<T> date(
-      String text, SourceRef place, String example, Function<String, T> parse) {
+  private static Optional<MonthDay> day(String text, SourceRef place, String example) {
     if (text == null) {
       return Optional.empty();
     }
     try {
-      return Optional.of(parse.apply(text));
+      return Optional.of(MonthDay.parse("--" + text));
     } catch (DateTimeParseException e) {
       throw new PlanException(
           ProblemCode.WRONG_TYPE,

@@ -1,5 +1,6 @@
 package yardloom.work.stage;
 
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -16,6 +17,7 @@ import yardloom.kernel.plan.Attributes;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.PartTurn;
 import yardloom.kernel.plan.Plan;
+import yardloom.kernel.table.AddingUp;
 import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Measure;
@@ -26,6 +28,7 @@ import yardloom.kernel.unit.Area;
 import yardloom.kernel.unit.Money;
 import yardloom.kernel.unit.Quantity;
 import yardloom.kernel.unit.TimeSpan;
+import yardloom.kernel.unit.Unit;
 import yardloom.kernel.unit.Volume;
 import yardloom.work.cost.CostEstimate;
 import yardloom.work.cost.CostTable;
@@ -101,7 +104,10 @@ public final class StageTable implements TableMaker {
     if (lines.isEmpty()) {
       return table.build();
     }
-    lines.forEach(line -> table.row(row(line, priced)));
+    List<Cell> hours = hours(plan, lines);
+    for (int i = 0; i < lines.size(); i++) {
+      table.row(row(lines.get(i), hours.get(i), priced));
+    }
     table.total(total(lines, priced));
     built(plan).ifPresent(table::note);
     return table
@@ -116,7 +122,25 @@ public final class StageTable implements TableMaker {
         .build();
   }
 
-  private static List<Cell> row(Line line, boolean priced) {
+  /**
+   * Printed so that they add up to the printed sum; the reason behind each keeps all its digits.
+   */
+  private static List<Cell> hours(Plan plan, List<Line> lines) {
+    TimeSpan all = lines.stream().map(l -> l.hours().value()).reduce(TimeSpan.ZERO, TimeSpan::plus);
+    List<BigDecimal> shown =
+        AddingUp.rounded(
+            lines.stream().map(l -> l.hours().value().in(Unit.HOUR)).toList(),
+            all.in(Unit.HOUR),
+            Measure.HOURS.decimals(plan.info().units()));
+    List<Cell> cells = new ArrayList<>();
+    for (int i = 0; i < shown.size(); i++) {
+      TimeSpan hours = TimeSpan.hours(shown.get(i).doubleValue());
+      cells.add(new Cell(Optional.of(hours), Optional.of(lines.get(i).hours())));
+    }
+    return cells;
+  }
+
+  private static List<Cell> row(Line line, Cell hours, boolean priced) {
     List<PhaseTime> phases = line.part().facts().all(PhaseTime.FACT);
     Optional<LocalDate> from = phases.stream().findFirst().flatMap(PhaseTime::start);
     Optional<LocalDate> to =
@@ -130,7 +154,7 @@ public final class StageTable implements TableMaker {
     cells.add(Cell.number(line.plants()));
     cells.add(line.mulch().map(m -> Cell.of(m.compost())).orElse(Cell.BLANK));
     cells.add(line.mulch().map(m -> Cell.of(m.chips())).orElse(Cell.BLANK));
-    cells.add(Cell.of(line.hours()));
+    cells.add(hours);
     if (priced) {
       cells.add(line.cost().map(Cell::of).orElse(Cell.BLANK));
     }

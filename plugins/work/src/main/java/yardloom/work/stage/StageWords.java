@@ -1,7 +1,6 @@
 package yardloom.work.stage;
 
 import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -13,6 +12,7 @@ import yardloom.kernel.scope.PlanScope;
 import yardloom.kernel.vocab.Arg;
 import yardloom.kernel.vocab.Opt;
 import yardloom.kernel.vocab.Verb;
+import yardloom.kernel.vocab.YearDays;
 
 /** The word about what is made when. */
 public final class StageWords {
@@ -43,6 +43,13 @@ public final class StageWords {
           Boolean built,
       @Arg(name = "block", help = "what is made in it") Consumer<PlanScope> block) {
     Making.name("stage", name);
+    if (block == null) {
+      // The JSON form of a plan can leave it out.
+      throw new PlanException(
+          ProblemCode.MISSING_OPTION,
+          plan.place(),
+          "stage '" + name + "' has no block; give what is made in it");
+    }
     boolean isBuilt = Boolean.TRUE.equals(built);
     Optional<LocalDate> day = day(plan, from);
     if (isBuilt && day.isPresent()) {
@@ -88,13 +95,6 @@ public final class StageWords {
   }
 
   private static Optional<LocalDate> day(PlanScope plan, String from) {
-    try {
-      return Optional.ofNullable(from).map(LocalDate::parse);
-    } catch (DateTimeParseException e) {
-      throw new PlanException(
-          ProblemCode.WRONG_TYPE,
-          plan.place(),
-          "'" + from + "' is not a date of the form '2028-03-06'");
-    }
+    return Optional.ofNullable(from).map(text -> YearDays.date(plan.place(), text, "2028-03-06"));
   }
 }

@@ -13,17 +13,20 @@ import java.security.MessageDigest;
 import java.security.SecureRandom;
 import java.util.HexFormat;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 
 /**
  * Serves the page of a watched plan to browsers of this machine. It listens on loopback only, at a
- * port the system chooses; every address holds a token of 128 random bits, and the name of the host
- * must be this machine's, so that no other site can reach it through the browser.
+ * port the system chooses; every address holds a token of 128 random bits, the name of the host
+ * must be this machine's, and a page that asks must be this one, so that no other site can reach it
+ * through the browser. What is longer than the page ever sends is refused unread.
  */
 final class WatchServer implements AutoCloseable {
   private static final long WAIT_MILLIS = 20_000;
   private static final int LARGEST_BODY = 4_096;
+  private static final int LONGEST_QUESTION = 1_000;
   private static final String POLICY =
       "default-src 'none'; script-src 'self'; style-src 'self'; connect-src 'self';"
           + " base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
@@ -62,9 +65,10 @@ final class WatchServer implements AutoCloseable {
 
   private void answer(HttpExchange exchange) throws IOException {
     try (exchange) {
-      String path = exchange.getRequestURI().getPath();
+      String path = String.valueOf(exchange.getRequestURI().getPath());
       String[] parts = path.split("/", 3);
-      if (!isOurHost(exchange.getRequestHeaders()) || parts.length < 3 || !isToken(parts[1])) {
+      Headers said = exchange.getRequestHeaders();
+      if (!isOurHost(said) || !isOurPage(said) || parts.length < 3 || !isToken(parts[1])) {
         send(exchange, 404, "text/plain", new byte[0]);
         return;
       }
@@ -81,26 +85,53 @@ final class WatchServer implements AutoCloseable {
       byte[] state = watching.state(number(query), WAIT_MILLIS);
       send(exchange, 200, "application/json; charset=utf-8", state);
     } else if (what.equals("why") && !post) {
-      String asked = URLDecoder.decode(query, StandardCharsets.UTF_8);
-      byte[] why = watching.why(asked).getBytes(StandardCharsets.UTF_8);
-      send(exchange, 200, "text/plain; charset=utf-8", why);
-    } else if (what.equals("set") && post) {
-      byte[] body = exchange.getRequestBody().readNBytes(LARGEST_BODY);
-      String text = new String(body, StandardCharsets.UTF_8);
-      int equals = text.indexOf('=');
-      if (equals > 0) {
-        watching.set(text.substring(0, equals), text.substring(equals + 1));
-      }
-      send(exchange, equals > 0 ? 200 : 400, "text/plain", new byte[0]);
-    } else if (what.equals("view") && post) {
-      byte[] body = exchange.getRequestBody().readNBytes(LARGEST_BODY);
-      watching.view(new String(body, StandardCharsets.UTF_8));
-      send(exchange, 200, "text/plain", new byte[0]);
+      why(exchange, query);
+    } else if ((what.equals("set") || what.equals("view")) && post) {
+      take(exchange, what.equals("set"));
     } else if (FILES.containsKey(what) && !post) {
       send(exchange, 200, FILES.get(what), file(what.isEmpty() ? "watch.html" : what));
     } else {
       send(exchange, 404, "text/plain", new byte[0]);
     }
+  }
+
+  private void why(HttpExchange exchange, String query) throws IOException {
+    Optional<String> asked = decoded(query).filter(a -> a.length() <= LONGEST_QUESTION);
+    byte[] why = asked.map(watching::why).orElse("").getBytes(StandardCharsets.UTF_8);
+    send(exchange, asked.isPresent() ? 200 : 400, "text/plain; charset=utf-8", why);
+  }
+
+  private static Optional<String> decoded(String query) {
+    try {
+      return Optional.of(URLDecoder.decode(query, StandardCharsets.UTF_8));
+    } catch (IllegalArgumentException e) {
+      return Optional.empty();
+    }
+  }
+
+  private void take(HttpExchange exchange, boolean isValue) throws IOException {
+    byte[] body = exchange.getRequestBody().readNBytes(LARGEST_BODY + 1);
+    String text = new String(body, StandardCharsets.UTF_8);
+    int equals = text.indexOf('=');
+    if (body.length > LARGEST_BODY || isValue && equals <= 0) {
+      send(exchange, body.length > LARGEST_BODY ? 413 : 400, "text/plain", new byte[0]);
+      return;
+    }
+    if (isValue) {
+      watching.set(text.substring(0, equals), text.substring(equals + 1));
+    } else {
+      watching.view(text);
+    }
+    send(exchange, 200, "text/plain", new byte[0]);
+  }
+
+  /** A browser names the page that sends or asks; a page of another site is not ours. */
+  private boolean isOurPage(Headers headers) {
+    String origin = headers.getFirst("Origin");
+    int port = server.getAddress().getPort();
+    return origin == null
+        || origin.equals("http://127.0.0.1:" + port)
+        || origin.equals("http://localhost:" + port);
   }
 
   private boolean isOurHost(Headers headers) {
@@ -130,7 +161,8 @@ final class WatchServer implements AutoCloseable {
     headers.set("Content-Type", type);
     headers.set("Content-Security-Policy", POLICY);
     headers.set("X-Content-Type-Options", "nosniff");
-    headers.set("Referrer-Policy", "no-referrer");
+    // With no referrer at all some browsers would hide from us that it is our page that sends.
+    headers.set("Referrer-Policy", "same-origin");
     headers.set("Cache-Control", "no-store");
     exchange.sendResponseHeaders(code, body.length == 0 ? -1 : body.length);
     exchange.getResponseBody().write(body);

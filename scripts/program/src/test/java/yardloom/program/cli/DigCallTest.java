@@ -58,4 +58,14 @@ class DigCallTest {
     assertEquals(ExitCode.PLAN, run.code());
     assertTrue(run.err().contains("bad.groovy:2:1: 'USA' is not a country"), run.err());
   }
+
+  /** Canada and the United States by ISO 3166 in any letters; a dotless i is no letter of it. */
+  @Test
+  void country_inSmallLetters_isTheSame() throws IOException {
+    assertTrue(everything("small", "country 'us'").contains("call 811"));
+    assertTrue(everything("mixed", site("Europe/Rome") + "\ncountry 'Us'").contains("call 811"));
+    assertFalse(everything("ca", site("America/Chicago") + "\ncountry 'ca'").contains("811"));
+    Files.writeString(dir.resolve("dotless.groovy"), "plan 'x'\ncountry 'l\u0131'\n");
+    assertEquals(ExitCode.PLAN, Run.in(dir, "check", "dotless.groovy").code());
+  }
 }

@@ -41,11 +41,16 @@ class InertTextTest {
             accept 'site.bed-reach', why: '<script>alert(4)</script>'
             dimension point(1.ft, 1.ft), point(9.ft, 1.ft), text: '<script>alert(5)</script>'
             hideLabel '<script>alert(6)</script>'
+            stage('<script>alert(7)</script>') { item 'bench', price: 5.money, phase: 'finish' }
+            stage('=1+1') { item 'rope', price: 7.money, phase: 'finish' }
+            truckLane '<script>alert(8)</script>', line([point(32.ft, 0.ft), point(32.ft, 9.ft)])
             """);
     files.forEach(
         (name, text) -> {
           if (name.endsWith(".svg") || name.endsWith(".html")) {
             assertFalse(text.contains("<script>alert"), name);
+          } else if (name.endsWith(".csv")) {
+            assertFalse(text.matches("(?s)(.*[,\n])?\"?=1.*"), name);
           }
         });
     String all = String.join("\n", files.values());

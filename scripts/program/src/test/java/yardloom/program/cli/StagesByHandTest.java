@@ -107,6 +107,21 @@ class StagesByHandTest {
   }
 
   /**
+   * With 7.03 h for the sods the stages take 14.0625 and 15.6698 h, together 29.7323: one by one
+   * they would be 14.1 and 15.7 over 29.7. Rounded down they leave a tenth, which goes to the front
+   * with its remainder of 0.07, not to the back with 0.06.
+   */
+  @Test
+  void hours_addUpAsPrinted() throws IOException {
+    assertEquals(
+        List.of("back 14.0", "front 15.7", "all stages 29.7"),
+        rows(drawn("odd", TWO.replace("hours: 7,", "hours: 7.03,")), "stages").stream()
+            .map(r -> r.split(","))
+            .map(r -> r[0] + " " + r[8])
+            .toList());
+  }
+
+  /**
    * All beds of the plan are made in a stage and lie under its hatch, so the legend of the sheet
    * has the stages and no bed; the house and the path that are in none of them keep their lines.
    */

@@ -1,6 +1,7 @@
 package yardloom.program.cli;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
@@ -224,6 +225,70 @@ class WatchCommandTest {
       socket.getOutputStream().write(asked.getBytes(StandardCharsets.US_ASCII));
       String answer = new String(socket.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
       assertTrue(answer.startsWith("HTTP/1.1 404"), answer);
+    }
+  }
+
+  private int posted(String what, String body, String origin) throws Exception {
+    HttpRequest.Builder asked =
+        HttpRequest.newBuilder(URI.create(watching.address() + what))
+            .POST(BodyPublishers.ofString(body));
+    if (!origin.isEmpty()) {
+      asked.header("Origin", origin);
+    }
+    return client.send(asked.build(), BodyHandlers.discarding()).statusCode();
+  }
+
+  /** Another page gets nothing even if it has learnt the address; and it changes nothing. */
+  @Test
+  void otherPages_getNothing() throws Exception {
+    long version = state(-1).get("version").asLong();
+    String here = "http://127.0.0.1:" + URI.create(watching.address()).getPort();
+    for (String origin : List.of("https://rebound.example", "null", here + "0", "file://")) {
+      assertEquals(404, posted("set", "wide=3ft", origin), origin);
+      assertEquals(404, posted("view", "layout", origin), origin);
+    }
+    assertEquals(version, state(-1).get("version").asLong());
+    assertEquals(200, posted("view", "layout", here));
+  }
+
+  /** Whatever is sent, the page answers, keeps the last good picture and mends with the value. */
+  @Test
+  void hostileInputs_areRefusedOrToldOf() throws Exception {
+    assertEquals(413, posted("set", "wide=" + "9".repeat(5_000), ""));
+    assertEquals(413, posted("view", "x".repeat(1 << 20), ""));
+    assertEquals(400, posted("set", "wide", ""));
+    assertEquals(400, posted("set", "=3ft", ""));
+    assertEquals(400, get(watching.address() + "why?" + "x".repeat(2_000)).statusCode());
+    assertEquals(400, rawGet(watching.address() + "why?%zz"));
+    assertEquals(200, get(watching.address() + "why?" + encoded("<b>\u001b[2J</b>")).statusCode());
+    List<String> values = List.of("1e999ft", "NaNft", "System.exit(0)", "<b>", "\u001b[2J", "-4ft");
+    for (String value : values) {
+      assertEquals(200, posted("set", "wide=" + value, ""), value);
+      JsonNode told = state(-1);
+      assertTrue(told.get("problems").size() > 0, value);
+      assertFalse(told.get("problems").toString().contains("INTERNAL"), told.toString());
+      assertTrue(area(told).startsWith("40"), "the last good picture stays");
+    }
+    posted("set", "metaClass=1", "");
+    assertTrue(state(-1).get("problems").size() > 0);
+    posted("set", "metaClass=", "");
+    posted("set", "wide=", "");
+    assertEquals(0, state(-1).get("problems").size());
+  }
+
+  /** As it is written, which no well-made address is. */
+  private int rawGet(String address) throws IOException {
+    URI to = URI.create(watching.address());
+    try (Socket socket = new Socket(InetAddress.getLoopbackAddress(), to.getPort())) {
+      String asked =
+          "GET "
+              + address.substring(address.indexOf(to.getPath()))
+              + " HTTP/1.1\r\nHost: 127.0.0.1:"
+              + to.getPort()
+              + "\r\nConnection: close\r\n\r\n";
+      socket.getOutputStream().write(asked.getBytes(StandardCharsets.US_ASCII));
+      String answer = new String(socket.getInputStream().readAllBytes(), StandardCharsets.UTF_8);
+      return Integer.parseInt(answer.split(" ")[1]);
     }
   }
 

@@ -3,6 +3,7 @@ package yardloom.program.laws;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -12,7 +13,9 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 import yardloom.kernel.study.Outcome;
 import yardloom.kernel.table.Cell;
+import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Table;
+import yardloom.kernel.table.TableFormat;
 import yardloom.kernel.unit.Quantity;
 
 /** Laws of yards that are made in stages, from plan text to printed tables. */
@@ -78,6 +81,15 @@ class StagesLawTest {
     throw new IllegalArgumentException(column);
   }
 
+  private static List<BigDecimal> printedHours(Outcome of) {
+    TableFormat format = new TableFormat(of.plan().info().units(), of.plan().info().currency());
+    Table stages = table(of, "stages");
+    int at = stages.columns().stream().map(Column::id).toList().indexOf("hours");
+    return stages.rows().stream()
+        .map(r -> new BigDecimal(format.data(stages.columns().get(at), r.get(at))))
+        .toList();
+  }
+
   private static double exact(Cell cell) {
     Object value = cell.value().orElseThrow();
     return value instanceof Quantity<?> q ? q.si() : ((Number) value).doubleValue();
@@ -95,6 +107,8 @@ class StagesLawTest {
         last(AT_ONCE, "materials-labour", "likely") + AGAIN_HOURS * 3600,
         last(two, "stages", "hours"),
         1e-6);
+    List<BigDecimal> hours = printedHours(two);
+    assertEquals(hours.get(2), hours.get(0).add(hours.get(1)), "hours as printed");
     // Rounding up in each stage costs more, never less.
     assertTrue(
         last(two, "stages", "cost") >= last(AT_ONCE, "materials-cost", "likely") - 1e-9,
