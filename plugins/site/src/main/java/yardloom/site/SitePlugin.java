@@ -70,6 +70,8 @@ import yardloom.site.picture.PicturePainter;
 import yardloom.site.remark.HiddenLabels;
 import yardloom.site.remark.RemarkPainter;
 import yardloom.site.remark.RemarkWords;
+import yardloom.site.revision.RevisionTable;
+import yardloom.site.revision.RevisionWords;
 import yardloom.site.setback.DrainFieldRules;
 import yardloom.site.setback.RestrictionPainter;
 import yardloom.site.setback.RestrictionRules;
@@ -129,6 +131,7 @@ public final class SitePlugin implements YardPlugin {
                 EarthWords.class,
                 RestrictionWords.class,
                 RemarkWords.class,
+                RevisionWords.class,
                 CountryWords.class)));
   }
 
@@ -210,6 +213,7 @@ public final class SitePlugin implements YardPlugin {
   @Override
   public List<TableMaker> tables() {
     return List.of(
+        new RevisionTable(),
         new PlanTable("ties", SurveyTables::ties, OnPaper.IF_ROOM, SheetPage.LAYOUT),
         new PlanTable("deed", SurveyTables::deeds, OnPaper.IF_ROOM, SheetPage.LAYOUT),
         new PlanTable("lot-sides", SiteTables::lotSides, OnPaper.IF_ROOM, SheetPage.LAYOUT),
