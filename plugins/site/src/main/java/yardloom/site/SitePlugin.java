@@ -37,6 +37,9 @@ import yardloom.site.built.PavingPainter;
 import yardloom.site.built.StructurePainter;
 import yardloom.site.built.UtilityPainter;
 import yardloom.site.built.WaterPointPainter;
+import yardloom.site.contact.ContactCalculator;
+import yardloom.site.contact.ContactTable;
+import yardloom.site.contact.ContactWords;
 import yardloom.site.country.CountryWords;
 import yardloom.site.country.DigCallCalculator;
 import yardloom.site.element.ShapeRule;
@@ -132,6 +135,7 @@ public final class SitePlugin implements YardPlugin {
                 RestrictionWords.class,
                 RemarkWords.class,
                 RevisionWords.class,
+                ContactWords.class,
                 CountryWords.class)));
   }
 
@@ -140,6 +144,7 @@ public final class SitePlugin implements YardPlugin {
     return List.of(
         new WaysCalculator(),
         new DigCallCalculator(),
+        new ContactCalculator(),
         new EarthCalculator(),
         new LawnStripCalculator());
   }
@@ -213,6 +218,7 @@ public final class SitePlugin implements YardPlugin {
   @Override
   public List<TableMaker> tables() {
     return List.of(
+        new ContactTable(),
         new RevisionTable(),
         new PlanTable("ties", SurveyTables::ties, OnPaper.IF_ROOM, SheetPage.LAYOUT),
         new PlanTable("deed", SurveyTables::deeds, OnPaper.IF_ROOM, SheetPage.LAYOUT),
