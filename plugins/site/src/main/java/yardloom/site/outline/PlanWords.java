@@ -19,6 +19,7 @@ import yardloom.kernel.vocab.Choices;
 import yardloom.kernel.vocab.Opt;
 import yardloom.kernel.vocab.Verb;
 import yardloom.site.revision.Revising;
+import yardloom.site.revision.Revision;
 
 /** Words for what the plan is called and where on earth it lies. */
 public final class PlanWords {
@@ -59,7 +60,7 @@ public final class PlanWords {
     in.draft()
         .info(
             Revising.newest(
-                in,
+                in.draft().attributes().all(Revision.KEY),
                 new PlanInfo(
                     before.id(),
                     Making.name("plan", title),
@@ -68,7 +69,8 @@ public final class PlanWords {
                     Limits.or(date, ""),
                     Limits.or(revision, ""),
                     Choices.parse(UnitSystem.class, units, UnitSystem.US),
-                    Limits.or(currency, "$"))),
+                    Limits.or(currency, "$")),
+                in.place()),
             in.place());
   }
 

@@ -7,7 +7,7 @@ import yardloom.kernel.plan.Attributes;
 import yardloom.kernel.plan.PlanInfo;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
-import yardloom.kernel.scope.PlanScope;
+import yardloom.kernel.problem.SourceRef;
 
 /**
  * Puts the newest revision into the title block, whether {@code plan} or {@code revision} is
@@ -17,20 +17,22 @@ public final class Revising {
   private Revising() {}
 
   /**
-   * {@code info} at the newest revision that the script has given so far.
+   * {@code info} at the newest of the revisions; itself if there is none.
    *
+   * @param all those that the script has given so far, in the order of their dates
+   * @param place of the line that is read now
    * @throws PlanException if the plan has a mark of its own beside, or a date after a revision's; a
    *     date of the plan that is not one of ISO 8601 is printed as it is and compared with nothing
    */
-  public static PlanInfo newest(PlanScope in, PlanInfo info) {
-    List<Attributes.Entry<Revision>> all = in.draft().attributes().all(Revision.KEY);
+  public static PlanInfo newest(
+      List<Attributes.Entry<Revision>> all, PlanInfo info, SourceRef place) {
     if (all.isEmpty()) {
       return info;
     }
     if (!info.revision().isEmpty() && info.revised().isEmpty()) {
       throw new PlanException(
           ProblemCode.DUPLICATE,
-          in.place(),
+          place,
           "`plan` says revision: '"
               + info.revision()
               + "', and the line `revision` at "

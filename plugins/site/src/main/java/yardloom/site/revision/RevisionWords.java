@@ -60,7 +60,9 @@ public final class RevisionWords {
       requireLater(plan, said, earlier);
     }
     draft.attributes().add(Revision.KEY, said, plan.place());
-    draft.info(Revising.newest(plan, draft.info()), draft.infoPlace());
+    draft.info(
+        Revising.newest(draft.attributes().all(Revision.KEY), draft.info(), plan.place()),
+        draft.infoPlace());
   }
 
   private static void requireLater(
