@@ -20,6 +20,7 @@ import yardloom.facts.work.Job;
 import yardloom.facts.work.PhaseDays;
 import yardloom.facts.work.PlantedLater;
 import yardloom.facts.work.PlantingDay;
+import yardloom.facts.work.SiteContacts;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.plan.ElementId;
 
@@ -67,6 +68,10 @@ public final class YardFacts {
   /** Whom to ask before digging; given by site, read by soil and work. */
   public static final FactKey<DigCall> DIG_CALL =
       FactKey.one("site.dig-call", DigCall.class).called("service that marks buried lines");
+
+  /** Address and people to call; given by site, read by the materials sheet. */
+  public static final FactKey<SiteContacts> SITE_CONTACTS =
+      FactKey.one("site.contacts", SiteContacts.class).called("address and contacts");
 
   /** Paths and hard surfaces to carry along; given by site, read by the hauls. */
   public static final FactKey<Ways> WAYS =

@@ -63,7 +63,8 @@ public final class MaterialSheet implements SheetMaker {
         Pockets.FACT,
         YardFacts.PILES,
         YardFacts.LOADS,
-        YardFacts.BILL);
+        YardFacts.BILL,
+        YardFacts.SITE_CONTACTS);
   }
 
   @Override

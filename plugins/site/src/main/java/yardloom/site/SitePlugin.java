@@ -37,6 +37,9 @@ import yardloom.site.built.PavingPainter;
 import yardloom.site.built.StructurePainter;
 import yardloom.site.built.UtilityPainter;
 import yardloom.site.built.WaterPointPainter;
+import yardloom.site.contact.ContactCalculator;
+import yardloom.site.contact.ContactTable;
+import yardloom.site.contact.ContactWords;
 import yardloom.site.country.CountryWords;
 import yardloom.site.country.DigCallCalculator;
 import yardloom.site.element.ShapeRule;
@@ -70,6 +73,8 @@ import yardloom.site.picture.PicturePainter;
 import yardloom.site.remark.HiddenLabels;
 import yardloom.site.remark.RemarkPainter;
 import yardloom.site.remark.RemarkWords;
+import yardloom.site.revision.RevisionTable;
+import yardloom.site.revision.RevisionWords;
 import yardloom.site.setback.DrainFieldRules;
 import yardloom.site.setback.RestrictionPainter;
 import yardloom.site.setback.RestrictionRules;
@@ -129,6 +134,8 @@ public final class SitePlugin implements YardPlugin {
                 EarthWords.class,
                 RestrictionWords.class,
                 RemarkWords.class,
+                RevisionWords.class,
+                ContactWords.class,
                 CountryWords.class)));
   }
 
@@ -137,6 +144,7 @@ public final class SitePlugin implements YardPlugin {
     return List.of(
         new WaysCalculator(),
         new DigCallCalculator(),
+        new ContactCalculator(),
         new EarthCalculator(),
         new LawnStripCalculator());
   }
@@ -210,6 +218,8 @@ public final class SitePlugin implements YardPlugin {
   @Override
   public List<TableMaker> tables() {
     return List.of(
+        new ContactTable(),
+        new RevisionTable(),
         new PlanTable("ties", SurveyTables::ties, OnPaper.IF_ROOM, SheetPage.LAYOUT),
         new PlanTable("deed", SurveyTables::deeds, OnPaper.IF_ROOM, SheetPage.LAYOUT),
         new PlanTable("lot-sides", SiteTables::lotSides, OnPaper.IF_ROOM, SheetPage.LAYOUT),

@@ -2,6 +2,7 @@ package yardloom.kernel.table;
 
 import java.util.Locale;
 import java.util.regex.Pattern;
+import yardloom.kernel.plan.PlanInfo;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Mass;
 import yardloom.kernel.unit.UnitSystem;
@@ -103,5 +104,10 @@ public final class Say {
   public static String number(double value) {
     String text = String.format(Locale.ROOT, "%.1f", value);
     return text.endsWith(".0") ? text.substring(0, text.length() - 2) : text;
+  }
+
+  /** The mark of the newest revision and its day, such as {@code B, 2 Apr 2026}; empty if none. */
+  public static String revision(PlanInfo info) {
+    return info.revision() + info.revised().map(on -> ", " + TableFormat.date(on)).orElse("");
   }
 }

@@ -1,12 +1,11 @@
 package yardloom.sheet.compose;
 
-import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.List;
 import yardloom.kernel.draw.Palette;
 import yardloom.kernel.draw.Style;
 import yardloom.kernel.plan.PlanInfo;
+import yardloom.kernel.table.Say;
 import yardloom.kernel.table.TableFormat;
 import yardloom.kernel.unit.UnitSystem;
 import yardloom.sheet.paper.Box;
@@ -99,7 +98,7 @@ final class TitleBlock {
     double height = 2 * pitch + 2 * CELL_GAP_MM;
     List<Field> fields =
         List.of(
-            new Field("Date", date(info.date())),
+            issue(),
             new Field("Paper, full size", paper),
             new Field("Scale", scale),
             new Field("Sheet", sheetOf));
@@ -130,6 +129,13 @@ final class TitleBlock {
     return new Drawn(inks, height);
   }
 
+  /** Tells an old page to carry from a new one. */
+  private Field issue() {
+    return info.revised()
+        .map(on -> new Field("Revision " + info.revision(), TableFormat.date(on)))
+        .orElseGet(() -> new Field("Date", date()));
+  }
+
   private double rows(List<Ink> inks, Box box, double top, String sheetOf) {
     String units = info.units() == UnitSystem.US ? "Feet, inches" : "Metres";
     double y =
@@ -145,8 +151,8 @@ final class TitleBlock {
             inks,
             box,
             y,
-            new Field("Date", date(info.date())),
-            new Field("Revision", info.revision()),
+            new Field("Date", date()),
+            new Field("Revision", Say.revision(info)),
             new Field("Measures", units));
     return row(
         inks,
@@ -190,12 +196,8 @@ final class TitleBlock {
   }
 
   /** As dates stand on the sheet, if it is one; else as the plan writes it. */
-  private static String date(String said) {
-    try {
-      return TableFormat.date(LocalDate.parse(said));
-    } catch (DateTimeParseException e) {
-      return said;
-    }
+  private String date() {
+    return info.issued().map(TableFormat::date).orElseGet(info::date);
   }
 
   private static String orNone(String value) {

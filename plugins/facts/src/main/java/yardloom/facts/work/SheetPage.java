@@ -16,7 +16,7 @@ public enum SheetPage implements SheetUse {
   GRADING,
   /** The materials sheet: what is laid, ordered and delivered. */
   MATERIALS,
-  /** The crew's map: what it works by in most phases. */
+  /** The crew's map, and the tables beside it: what it works by in most phases. */
   CREW,
   /** The crew's enlarged plan: the points that are set out. */
   POINTS,

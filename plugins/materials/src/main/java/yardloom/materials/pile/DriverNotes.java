@@ -6,6 +6,7 @@ import java.util.Optional;
 import yardloom.facts.YardFacts;
 import yardloom.facts.mulch.BulkLoads;
 import yardloom.facts.mulch.DropPile;
+import yardloom.facts.work.SiteContacts;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
@@ -22,13 +23,20 @@ public final class DriverNotes {
   /** The paragraphs; none if nothing is tipped. */
   public static List<String> of(Plan plan, Facts facts) {
     List<DropPile> piles = facts.all(YardFacts.PILES);
-    return piles.isEmpty() ? List.of() : driver(plan, piles, facts.all(YardFacts.LOADS));
+    return piles.isEmpty()
+        ? List.of()
+        : driver(
+            plan,
+            piles,
+            facts.all(YardFacts.LOADS),
+            facts.find(YardFacts.SITE_CONTACTS).orElse(SiteContacts.NONE));
   }
 
-  private static List<String> driver(Plan plan, List<DropPile> piles, List<BulkLoads> loads) {
+  private static List<String> driver(
+      Plan plan, List<DropPile> piles, List<BulkLoads> loads, SiteContacts contacts) {
     UnitSystem units = plan.info().units();
     List<String> notes = new ArrayList<>();
-    notes.add("Address: ____________________________  Phone on site: ____________________");
+    notes.addAll(whereAndWhom(contacts));
     for (DropPile pile : piles) {
       notes.add(describe(pile, units));
     }
@@ -46,6 +54,15 @@ public final class DriverNotes {
     notes.add("Do not drive on soft ground or over a septic field.");
     notes.add("No treated or painted wood, no trash, no vines: if in doubt, call before tipping.");
     return notes;
+  }
+
+  /** What the plan does not say is left to be filled in by hand, on one line if that is all. */
+  private static List<String> whereAndWhom(SiteContacts contacts) {
+    String where = "Address: " + contacts.address().orElse("____________________________");
+    String whom = "Phone on site: " + contacts.onSite().orElse("____________________");
+    return contacts.address().isEmpty() && contacts.onSite().isEmpty()
+        ? List.of(where + "  " + whom)
+        : List.of(where, whom);
   }
 
   /** What comes to the first spot because it has none of its own. */

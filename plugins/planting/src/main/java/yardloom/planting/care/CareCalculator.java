@@ -1,6 +1,5 @@
 package yardloom.planting.care;
 
-import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
@@ -64,7 +63,7 @@ public final class CareCalculator implements Calculator {
     Optional<GrowingYear> year = GrowingYear.of(in);
     Map<String, LocalDate> planted = planted(plan, in);
     Optional<LocalDate> start =
-        planted.values().stream().min(LocalDate::compareTo).or(() -> dated(plan));
+        planted.values().stream().min(LocalDate::compareTo).or(() -> plan.info().issued());
     PlantPlaces places = own(plan, in.get(PlantPlaces.KEY));
     if (year.isEmpty() || start.isEmpty() || places.kinds().isEmpty()) {
       return;
@@ -89,7 +88,8 @@ public final class CareCalculator implements Calculator {
   /** The day of planting of each kind that is to be planted. */
   private static Map<String, LocalDate> planted(Plan plan, Facts in) {
     Map<String, LocalDate> days = new TreeMap<>();
-    dated(plan)
+    plan.info()
+        .issued()
         .ifPresent(
             date -> {
               for (PlantingWindow w : in.all(YardFacts.PLANTING_WINDOWS)) {
@@ -99,14 +99,5 @@ public final class CareCalculator implements Calculator {
     List<PlantingDay> visits = in.all(YardFacts.PLANTING_DAYS);
     visits.forEach(v -> days.put(v.plant(), v.date()));
     return days;
-  }
-
-  /** The date of the plan, where it is written as one. */
-  private static Optional<LocalDate> dated(Plan plan) {
-    try {
-      return Optional.of(LocalDate.parse(plan.info().date()));
-    } catch (DateTimeException e) {
-      return Optional.empty();
-    }
   }
 }

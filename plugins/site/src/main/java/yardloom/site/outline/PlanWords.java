@@ -18,6 +18,8 @@ import yardloom.kernel.vocab.Arg;
 import yardloom.kernel.vocab.Choices;
 import yardloom.kernel.vocab.Opt;
 import yardloom.kernel.vocab.Verb;
+import yardloom.site.revision.Revising;
+import yardloom.site.revision.Revision;
 
 /** Words for what the plan is called and where on earth it lies. */
 public final class PlanWords {
@@ -35,7 +37,11 @@ public final class PlanWords {
       @Opt(name = "author", help = "by whom", fallback = "none") String author,
       @Opt(name = "date", help = "date of issue, as it is to be printed", fallback = "none")
           String date,
-      @Opt(name = "revision", help = "revision mark", fallback = "none") String revision,
+      @Opt(
+              name = "revision",
+              help = "revision mark, where no line `revision` says it",
+              fallback = "none")
+          String revision,
       @Opt(
               name = "units",
               help = "the units of sheets and tables",
@@ -53,15 +59,18 @@ public final class PlanWords {
     PlanInfo before = in.draft().info();
     in.draft()
         .info(
-            new PlanInfo(
-                before.id(),
-                Making.name("plan", title),
-                Limits.or(client, ""),
-                Limits.or(author, ""),
-                Limits.or(date, ""),
-                Limits.or(revision, ""),
-                Choices.parse(UnitSystem.class, units, UnitSystem.US),
-                Limits.or(currency, "$")),
+            Revising.newest(
+                in.draft().attributes().all(Revision.KEY),
+                new PlanInfo(
+                    before.id(),
+                    Making.name("plan", title),
+                    Limits.or(client, ""),
+                    Limits.or(author, ""),
+                    Limits.or(date, ""),
+                    Limits.or(revision, ""),
+                    Choices.parse(UnitSystem.class, units, UnitSystem.US),
+                    Limits.or(currency, "$")),
+                in.place()),
             in.place());
   }
 

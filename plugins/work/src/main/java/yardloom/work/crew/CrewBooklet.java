@@ -70,6 +70,7 @@ public final class CrewBooklet implements SheetMaker {
     List<Panel> panels = new ArrayList<>();
     panels.add(Panel.SitePlan.yardWith(offers.layers(SheetPage.WAYS, SheetPage.CREW)));
     panels.add(new Panel.Notes("Every day, and in each phase", everyDay(plan, phases)));
+    offers.tables(SheetPage.CREW).forEach(t -> add(panels, t));
     CrewTables tables = new CrewTables(plan, facts);
     add(panels, tables.steps(phases));
     add(panels, tables.layers(phases));

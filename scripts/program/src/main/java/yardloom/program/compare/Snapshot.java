@@ -76,7 +76,8 @@ public record Snapshot(
         text(plan, "date"),
         text(plan, "revision"),
         Choices.parse(UnitSystem.class, text(plan, "units"), UnitSystem.US),
-        text(plan, "currency"));
+        text(plan, "currency"),
+        PlanInfo.day(text(plan, "revisionDate")));
   }
 
   private static Thing thing(JsonNode e) {

@@ -74,6 +74,7 @@ public final class ResultsJson {
     node.put("author", plan.info().author());
     node.put("date", plan.info().date());
     node.put("revision", plan.info().revision());
+    plan.info().revised().ifPresent(on -> node.put("revisionDate", on.toString()));
     node.put("units", Choices.text(plan.info().units()));
     node.put("currency", plan.info().currency());
     ObjectNode parameters = node.putObject("parameters");

@@ -187,10 +187,16 @@ public final class SheetSet {
         && sitePlans(sheet).anyMatch(p -> p.base() != Base.NAMED);
   }
 
+  /** Whether it shows a picture of the yard and no drawing to work by: the cover. */
+  private static boolean isPicture(SheetPlan sheet) {
+    return sitePlans(sheet).findAny().isPresent() && !isWorkDrawing(sheet);
+  }
+
   /**
    * The sheet without tables that need not stand on it; those that may are optional.
    *
-   * @param pocket tables on pages to carry: whoever works by the sheets has these too
+   * @param pocket tables on pages to carry: whoever works by a sheet has these too, not whoever
+   *     reads the cover
    */
   private SheetPlan sorted(SheetPlan plan, Set<String> pocket, List<Table> optional) {
     List<Panel> panels = new ArrayList<>();
@@ -202,7 +208,8 @@ public final class SheetSet {
       Table table = block.table();
       OnPaper worth =
           block.ifRoom() ? OnPaper.IF_ROOM : plan.usual() ? worth(table) : OnPaper.ALWAYS;
-      boolean elsewhere = !plan.format().isPocket() && pocket.contains(table.id());
+      boolean elsewhere =
+          !plan.format().isPocket() && !isPicture(plan) && pocket.contains(table.id());
       if (worth == OnPaper.ALWAYS && !elsewhere) {
         panels.add(panel);
       } else if (worth != OnPaper.REPORT) {

@@ -17,6 +17,7 @@ import yardloom.kernel.plan.Lot;
 import yardloom.kernel.plan.PlanInfo;
 import yardloom.kernel.study.Outcome;
 import yardloom.kernel.table.Audience;
+import yardloom.kernel.table.Say;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableFormat;
 import yardloom.kernel.unit.Months;
@@ -76,7 +77,7 @@ final class PageBuilder {
             new Fact("Client", info.client()),
             new Fact("Drawn by", info.author()),
             new Fact("Date", info.date()),
-            new Fact("Revision", info.revision()),
+            new Fact("Revision", Say.revision(info)),
             new Fact("Plan", info.id()))
         .filter(f -> !f.value().isBlank())
         .toList();

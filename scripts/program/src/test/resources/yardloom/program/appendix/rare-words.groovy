@@ -108,6 +108,11 @@ dimension point(40.ft, 34.ft), point(40.ft, 51.ft), offset: 1.ft, text: 'beds'
 hideLabel 'path'
 accept 'planting.harm', why: 'the household has no children'
 country 'US'
+siteAddress '14 Linden Walk, Urbana'
+contact 'Household', phone: '217 555 0142', onSite: true
+contact 'Pipe shop', phone: '(217) 555-0198 ext 12', role: 'parts of the head'
+revision 'A', date: '2026-04-02', what: 'cistern moved to the north wall'
+revision 'B', date: '2026-05-11', what: 'bay hedge added'
 catchTest 'zone 1', [60, 62, 58, 55, 64, 61, 59, 57]
 stockForm 'tray of 50', like: 'plug', holds: 50, minutes: 0.9, fastest: 0.5, slowest: 2, price: 32.money, low: 28.money, high: 39.money
 stockForms 'form,like,holds,minutes,price\ntray of 72,plug,72,0.8,38'
