@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.SortedMap;
+import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
 import yardloom.kernel.draw.Layer;
@@ -40,6 +41,10 @@ public final class Drawing {
   private final LabelSpace space;
   private final List<Ink> inks = new ArrayList<>();
   private final List<Ink> breaks = new ArrayList<>();
+
+  /** Strokes, or what later filled regions leave of them. */
+  private final List<Geometry> seen = new ArrayList<>();
+
   private final List<String> homeless;
   private final List<String> figures;
 
@@ -53,6 +58,7 @@ public final class Drawing {
     this.space = new LabelSpace(area.inset(1));
     List<Ink> ground = new ArrayList<>();
     layers.forEach((layer, marks) -> ground.add(layer(layer, marks)));
+    seen.forEach(this::avoid);
     DrawingLabels labels = new DrawingLabels(space, view, area, type);
     List<Ink> dimensions = new ArrayList<>();
     List<DimensionInk> measures = new ArrayList<>();
@@ -150,9 +156,7 @@ public final class Drawing {
     }
     if (mark instanceof Mark.Stroke stroke) {
       List<Xy> points = track(stroke.line().jts());
-      for (int i = 1; i < points.size(); i++) {
-        space.avoid(points.get(i - 1), points.get(i));
-      }
+      seen.add(stroke.line().jts());
       return List.of(new Ink.Path(List.of(new Ink.Track(points, false)), stroke.style()));
     }
     Mark.Symbol symbol = (Mark.Symbol) mark;
@@ -165,6 +169,26 @@ public final class Drawing {
     space.avoidSymbol(at.plus(-reach, -reach), at.plus(reach, reach));
     space.avoidSymbol(at.plus(-reach, reach), at.plus(reach, -reach));
     return Symbols.draw(symbol.form(), at, radius, symbol.turn().degrees(), symbol.style());
+  }
+
+  /** What lies under a fill is not seen, and no name has to give way to it. */
+  private void cover(Polygon filled) {
+    for (int i = 0; i < seen.size(); i++) {
+      if (seen.get(i).getEnvelopeInternal().intersects(filled.getEnvelopeInternal())) {
+        seen.set(i, seen.get(i).difference(filled));
+      }
+    }
+  }
+
+  private void avoid(Geometry stroke) {
+    for (int g = 0; g < stroke.getNumGeometries(); g++) {
+      if (stroke.getGeometryN(g) instanceof LineString line && !line.isEmpty()) {
+        List<Xy> points = track(line);
+        for (int i = 1; i < points.size(); i++) {
+          space.avoid(points.get(i - 1), points.get(i));
+        }
+      }
+    }
   }
 
   /** Names stand within a wide crown or outside it, not over its edge. */
@@ -182,6 +206,9 @@ public final class Drawing {
     List<Ink.Track> tracks = new ArrayList<>();
     boolean outlined = !region.style().stroke().isEmpty();
     for (Polygon polygon : region.shape().polygons()) {
+      if (!region.style().fill().isEmpty()) {
+        cover(polygon);
+      }
       tracks.add(new Ink.Track(ring(polygon.getExteriorRing(), outlined), true));
       for (int i = 0; i < polygon.getNumInteriorRing(); i++) {
         tracks.add(new Ink.Track(ring(polygon.getInteriorRingN(i), outlined), true));

@@ -67,8 +67,21 @@ record Stack(
     List<Ink> at(double x, double y);
   }
 
-  /** Head rows are repeated wherever the body goes on. */
-  record Content(List<Row> head, List<Row> body) {}
+  /**
+   * Head rows are repeated wherever the body goes on.
+   *
+   * @param headed rows of the body that belong under the head; those after them are notes
+   */
+  record Content(List<Row> head, List<Row> body, int headed) {
+    Content(List<Row> head, List<Row> body) {
+      this(head, body, body.size());
+    }
+
+    /** Over notes alone a head would be that of an empty table. */
+    List<Row> headOver(int from) {
+      return from < headed ? head : List.of();
+    }
+  }
 
   @Override
   public Optional<Placed> place(Box room, boolean partly) {
@@ -82,7 +95,8 @@ record Stack(
         type.wrap(from == 0 ? title : title + " (continued)", Type.HEADING, true, innerWidth);
     double headTop = y + heading.size() * Type.pitch(Type.HEADING) + TITLE_GAP_MM;
     double end = headTop;
-    for (Row row : rows.head()) {
+    List<Row> head = rows.headOver(from);
+    for (Row row : head) {
       end += row.heightMm();
     }
     double limit = room.bottom() - pad;
@@ -98,7 +112,7 @@ record Stack(
     double height = end + pad - room.y();
     inks.add(edge(room, height));
     inks.addAll(Type.lines(heading, x, y, Type.HEADING, true, boxed ? Palette.ALERT : Palette.INK));
-    double top = draw(rows.head(), x, headTop, inks);
+    double top = draw(head, x, headTop, inks);
     draw(rows.body().subList(from, next), x, top, inks);
     return Optional.of(
         new Placed(

@@ -31,6 +31,7 @@ final class TableBlock {
   private static final double AFTER_NUMBER_MM = 2;
 
   private static final double HEADING_SHARE = 0.58;
+
   private static final int MOST_LINES_OF_A_ROW = 12;
   private static final int SHARED_UNIT_COLUMNS = 4;
   private static final Style RULE = Style.line("table-rule", Palette.INK, 0.25);
@@ -164,8 +165,15 @@ final class TableBlock {
         Math.min(columns.comfortable(type.body()), maxWidthMm),
         false,
         type,
-        width -> new Stack.Content(head(columns.of(width)), body(columns.of(width), width)),
+        this::content,
         0);
+  }
+
+  private Stack.Content content(double width) {
+    List<Stack.Row> body = body(columns.of(width), width);
+    int headed = body.size();
+    body.addAll(notes(width));
+    return new Stack.Content(head(columns.of(width)), body, headed);
   }
 
   private List<Stack.Row> head(double[] widths) {
@@ -194,6 +202,11 @@ final class TableBlock {
       }
     }
     rows.add(rule(widths, RULE));
+    return rows;
+  }
+
+  private List<Stack.Row> notes(double width) {
+    List<Stack.Row> rows = new ArrayList<>();
     for (String note : table.notes()) {
       rows.add(Blocks.gap(0.8));
       for (String line : type.wrap(note, type.body(), false, width)) {

@@ -9,6 +9,8 @@ import org.junit.jupiter.api.Test;
 import yardloom.kernel.draw.Layer;
 import yardloom.kernel.draw.Mark;
 import yardloom.kernel.draw.Palette;
+import yardloom.kernel.draw.Style;
+import yardloom.kernel.geom.Line;
 import yardloom.kernel.geom.Point;
 import yardloom.kernel.geom.Shape;
 import yardloom.kernel.unit.Length;
@@ -132,6 +134,39 @@ class DrawingLabelsTest {
   void inSmallGround_theNameIsSaidAlone() {
     assertEquals(List.of("Bed A"), texts(1.2, 0.5, true));
     assertEquals(List.of("Bed A"), texts(0.2, 0.2, true));
+  }
+
+  /**
+   * A bed of 60 by 14 mm, whose middle lies at 50, 50 on the area of 100 by 100 mm. A way is drawn
+   * along the bed's middle: under the bed's fill nobody sees it, over it the name stands beside it.
+   */
+  @Test
+  void overALineUnderTheFill_theNameStandsInTheMiddle_overALineOnIt_besideTheLine() {
+    Shape bed = bed(6, 1.4);
+    Mark way =
+        new Mark.Stroke(
+            Line.between(Point.metres(1.5, 2.7), Point.metres(8.5, 2.7)),
+            Style.line("way", Palette.INK, 0.25),
+            "way");
+    Mark ground = new Mark.Region(bed, Palette.BED, "bed");
+    assertEquals(50, nameAt(bed, List.of(way, ground)), 1);
+    assertTrue(Math.abs(nameAt(bed, List.of(ground, way)) - 50) > 1.2);
+  }
+
+  /** How far down the middle of the name stands; its letters are 2.4 mm high about it. */
+  private static double nameAt(Shape bed, List<Mark> works) {
+    TreeMap<Layer, List<Mark>> layers = new TreeMap<>();
+    layers.put(new Layer("works", "Works", Layer.Band.WORKS), works);
+    layers.put(
+        new Layer("labels", "Labels", Layer.Band.NOTES), List.of(label(bed, "Bed A", 1).on(bed)));
+    View view = View.centred(bed.bounds(), 10, AREA);
+    List<Ink> inks = new Drawing(layers, view, AREA, new Type(FontWidths.shipped())).inks();
+    return inks.stream()
+        .filter(i -> i instanceof Ink.Group g && g.name().equals("labels"))
+        .flatMap(i -> ((Ink.Group) i).inks().stream())
+        .mapToDouble(i -> ((Ink.Text) i).at().y() - 1.2)
+        .findFirst()
+        .orElseThrow();
   }
 
   /** A label of a point has no ground that could be too small. */

@@ -143,8 +143,8 @@ public final class SettingOutTable {
     table.note(
         "A to B is "
             + text(tapes.a().distance(tapes.b()))
-            + ": measure that first. Tapes level and tight; left and right as seen from A; numbers as on"
-            + " the plan of points. (*): flat crossing or a building between, take a third measure.");
+            + ": measure that first. Tapes level and tight; left and right as seen from A. (*): flat"
+            + " crossing or a building between, take a third measure.");
   }
 
   /** Stems have one: the plan of points names each. */

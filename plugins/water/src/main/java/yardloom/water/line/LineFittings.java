@@ -101,7 +101,7 @@ record LineFittings(
       Set<String> names = new LinkedHashSet<>();
       for (DripRun bed : beds) {
         if (bed.feeds().keySet().stream().anyMatch(feeds::contains)) {
-          names.add(bed.bed().name());
+          names.add(bed.bed().title());
         }
       }
       return String.join(" + ", names);

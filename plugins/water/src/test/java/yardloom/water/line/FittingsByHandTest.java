@@ -115,7 +115,7 @@ class FittingsByHandTest {
     Outcome outcome = outcome(draft);
 
     assertEquals(
-        List.of("1 | 2 | fork: strip + wide / long; fork: strip / wide | 0 | 0 | 6 | 2 | 1 | 9"),
+        List.of("1 | 2 | fork: Strip + Wide / Long; fork: Strip / Wide | 0 | 0 | 6 | 2 | 1 | 9"),
         printed(outcome, "fittings"));
     assertEquals(List.of("1 | drive | 2.50 | Z1: 16 mm"), printed(outcome, "sleeves"));
     Map<String, Integer> pieces = pieces(outcome);
