@@ -6,7 +6,10 @@ import java.util.List;
 import java.util.Set;
 import java.util.stream.Collectors;
 import yardloom.facts.YardFacts;
+import yardloom.facts.mulch.LaidLayer;
+import yardloom.facts.mulch.Material;
 import yardloom.facts.work.SheetPage;
+import yardloom.facts.work.WorkPhase;
 import yardloom.kernel.draw.Offers;
 import yardloom.kernel.draw.Panel;
 import yardloom.kernel.draw.SheetMaker;
@@ -94,6 +97,7 @@ public final class IrrigationSheet implements SheetMaker {
   public Set<FactKey<?>> reads() {
     Set<FactKey<?>> reads = new LinkedHashSet<>();
     reads.add(DripRun.KEY);
+    reads.add(YardFacts.SURFACES);
     reads.add(YardFacts.FROST);
     reads.add(ZoneLine.KEY);
     reads.add(ZoneTimes.KEY);
@@ -135,14 +139,40 @@ public final class IrrigationSheet implements SheetMaker {
     List<String> steps = new ArrayList<>();
     steps.add("Lay the rows on the soil or compost, under the chips, and pin them down.");
     steps.addAll(RowTable.notes(plan, facts));
+    RowTable.stems(plan, facts).ifPresent(steps::add);
     steps.add("Flush every zone before you close the ends; then look for dry ends.");
     steps.add(
         "Dig the trenches a spade wide along the edges that are drawn, clear of buried lines;"
             + " lay the pipes of all zones in them and mark each end with its zone.");
     steps.add(
-        "Run every line with its ends plugged and fill the trenches once all hold: cardboard and"
-            + " chips come over them before the rows are joined on.");
+        "Run every line with its ends plugged and fill the trenches once all hold"
+            + covers(facts)
+            + ".");
     return steps;
+  }
+
+  /** What the plan lays on the ground before the dripline, in the words of the trade. */
+  private static String covers(Facts facts) {
+    List<String> first =
+        facts.all(YardFacts.SURFACES).stream()
+            .flatMap(s -> s.courses().stream())
+            .filter(c -> c.phase().compareTo(WorkPhase.DRIP) < 0)
+            .map(LaidLayer::material)
+            .filter(m -> m.equals(Material.CARDBOARD) || m.equals(Material.WOOD_CHIPS))
+            .distinct()
+            .sorted()
+            .map(m -> m.equals(Material.WOOD_CHIPS) ? "chips" : m.title())
+            .toList();
+    return switch (first.size()) {
+      case 0 -> ", before the rows are joined on";
+      case 1 ->
+          ": "
+              + first.get(0)
+              + (first.get(0).endsWith("s") ? " come" : " comes")
+              + " over them before the rows are joined on";
+      default ->
+          ": " + String.join(" and ", first) + " come over them before the rows are joined on";
+    };
   }
 
   /** The tables that have a row. */

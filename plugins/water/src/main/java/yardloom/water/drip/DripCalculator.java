@@ -12,6 +12,7 @@ import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.fact.Sink;
 import yardloom.kernel.geom.Line;
+import yardloom.kernel.geom.Point;
 import yardloom.kernel.geom.Shape;
 import yardloom.kernel.plan.Attributes.Entry;
 import yardloom.kernel.plan.Element;
@@ -30,7 +31,8 @@ import yardloom.water.route.LineWays;
 public final class DripCalculator implements Calculator {
   private static final Source LAYOUT =
       Source.commonPractice(
-          "rows along the bed or its outline, the outer ones about half a row spacing inside");
+          "rows along the bed or its outline, the outer ones about half a row spacing inside, each a"
+              + " little aside where it would lie under plants");
 
   /** The ground that stays bare about a trunk (common practice). */
   private static final Length OFF_TRUNK = Length.inches(12);
@@ -117,19 +119,23 @@ public final class DripCalculator implements Calculator {
     Optional<Contour> contour =
         single.isPresent() ? Optional.empty() : Contour.of(plan, bed, ground);
     DripChoice choice = single.map(Emitters.Laid::choice).orElse(line.value());
+    Optional<Point> feed = in.find(LineWays.KEY).flatMap(w -> w.nearestCorner(ground));
+    List<Line> laid =
+        single
+            .map(Emitters.Laid::rows)
+            .orElseGet(
+                () ->
+                    DripLayout.rows(
+                        ground,
+                        choice.rowSpacing(),
+                        choice.spacing(),
+                        contour.map(Contour::bearing)));
+    boolean goesStraight = bed instanceof Element.Bed && single.isEmpty() && contour.isEmpty();
     List<Joined> joined =
         HeaderLayout.of(
             ground,
-            single
-                .map(Emitters.Laid::rows)
-                .orElseGet(
-                    () ->
-                        DripLayout.rows(
-                            ground,
-                            choice.rowSpacing(),
-                            choice.spacing(),
-                            contour.map(Contour::bearing))),
-            in.find(LineWays.KEY).flatMap(w -> w.nearestCorner(ground)));
+            goesStraight ? RowShift.beside(ground, laid, choice, waters, feed, in) : laid,
+            feed);
     if (joined.isEmpty()) {
       return Optional.empty();
     }

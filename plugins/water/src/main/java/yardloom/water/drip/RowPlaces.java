@@ -34,7 +34,7 @@ record RowPlaces(
   record Far(String plant, Length from) {}
 
   /** Half the width of a small pot (common practice). */
-  private static final Length BALL = Length.inches(2);
+  static final Length BALL = Length.inches(2);
 
   private static final Source HALF =
       Source.commonPractice("an outlet wets as far to one side as to the other");

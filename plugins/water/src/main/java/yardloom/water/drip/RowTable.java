@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import yardloom.facts.YardFacts;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
@@ -48,17 +47,22 @@ public final class RowTable implements TableMaker {
             .column(Column.text("bed", "Bed or tree"))
             .column(Column.of("first", "First from edge or trunk", Measure.DEPTH))
             .column(Column.of("apart", "Then every", Measure.DEPTH))
+            .column(Column.text("rows", "Or rows beside plants"))
             .column(Column.of("outlets", "Outlets every", Measure.DEPTH))
             .column(Column.of("reach", "Wets to each side", Measure.DEPTH))
             .column(Column.text("plant", "Plant farthest from a row"))
             .column(Column.of("farthest", "So far", Measure.DEPTH));
     List<DripRun> runs = facts.all(DripRun.KEY);
-    alike(plan, facts).values().forEach(group -> table.row(row(group, runs.size())));
+    TableFormat format = new TableFormat(plan.info().units(), plan.info().currency());
+    alike(plan, facts).values().forEach(group -> table.row(row(group, runs.size(), format)));
     if (!runs.isEmpty()) {
       table.note(
-          "Rows lie by the bed, not by the plants: along its long side, or along its outline where"
-              + " that is round. Set plants beside a row, not on it. A root ball farther from a row than"
-              + " an outlet wets is watered by hand until its roots have grown there.");
+          "Rows share the bed evenly along its long side, or run along its outline where that is"
+              + " round. A row that would lie under plants is laid "
+              + RowShift.hand(plan)
+              + " beside them, by tape from the side named, so far to the middle of each row; where"
+              + " there is no room for that, lead it round each stem by as much. A root ball farther"
+              + " from a row than an outlet wets is watered by hand until its roots have grown there.");
     }
     return table.build();
   }
@@ -74,16 +78,38 @@ public final class RowTable implements TableMaker {
         (printed, group) ->
             notes.add(
                 names(group, facts.all(DripRun.KEY).size())
-                    + ": first row "
-                    + printed.get(0)
-                    + (group.get(0).run().bed().kind() == ElementKind.TREE
-                        ? " from the trunk"
-                        : " from the edge")
-                    + (printed.get(1).isEmpty() ? "" : ", the next every " + printed.get(1))
+                    + ": "
+                    + where(group.get(0).run(), printed)
                     + ", outlets every "
-                    + printed.get(2)
+                    + printed.get(3)
                     + "."));
     return notes;
+  }
+
+  private static String where(DripRun run, List<String> printed) {
+    return printed.get(2).isEmpty()
+        ? "first row "
+            + printed.get(0)
+            + (run.bed().kind() == ElementKind.TREE ? " from the trunk" : " from the edge")
+            + (printed.get(1).isEmpty() ? "" : ", the next every " + printed.get(1))
+        : "rows " + printed.get(2);
+  }
+
+  /** Whose rows lie under stems for want of room beside them, and what to do; else empty. */
+  public static Optional<String> stems(Plan plan, Facts facts) {
+    List<DripRun> runs = facts.all(DripRun.KEY);
+    List<Laid> under =
+        runs.stream()
+            .filter(run -> RowShift.isUnderPlants(run, facts))
+            .map(run -> new Laid(run, RowPlaces.of(plan, run, facts)))
+            .toList();
+    return under.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            names(under, runs.size())
+                + ": where a row meets a stem, lead it "
+                + RowShift.hand(plan)
+                + " beside it.");
   }
 
   private static Map<List<String>, List<Laid>> alike(Plan plan, Facts facts) {
@@ -106,17 +132,36 @@ public final class RowTable implements TableMaker {
   private record Laid(DripRun run, RowPlaces places) {
     /** What whoever lays it reads; where this is the same, one line says it for all. */
     List<String> printed(TableFormat format) {
-      return Stream.of(
-              Optional.of(places.first()),
-              places.apart(),
-              Optional.of(run.choice().spacing()),
-              Optional.of(places.reach().value()))
-          .map(l -> l.map(length -> format.withUnit(Measure.DEPTH, length)).orElse(""))
-          .toList();
+      return List.of(
+          format.withUnit(Measure.DEPTH, places.first()),
+          places.apart().map(apart -> format.withUnit(Measure.DEPTH, apart)).orElse(""),
+          byTape(format),
+          format.withUnit(Measure.DEPTH, run.choice().spacing()),
+          format.withUnit(Measure.DEPTH, places.reach().value()));
+    }
+
+    /** {@code 8.0, 21.0, 40.0 in from the west side}; empty where rows share the bed evenly. */
+    String byTape(TableFormat format) {
+      return RowShift.uneven(run).map(from -> byTape(from, format)).orElse("");
+    }
+
+    private static String byTape(RowShift.FromSide from, TableFormat format) {
+      Column depth = Column.of("row", "Row", Measure.DEPTH);
+      int last = from.rows().size() - 1;
+      StringBuilder text = new StringBuilder();
+      from.rows()
+          .subList(0, last)
+          .forEach(row -> text.append(format.text(depth, Cell.of(row))).append(", "));
+      return text.append(format.withUnit(Measure.DEPTH, from.rows().get(last)))
+          .append(" from the ")
+          .append(from.side())
+          .append(" side")
+          .toString();
     }
   }
 
-  private static Cell[] row(List<Laid> group, int all) {
+  private static Cell[] row(List<Laid> group, int all, TableFormat format) {
+    String byTape = group.get(0).byTape(format);
     RowPlaces first = group.get(0).places();
     Optional<RowPlaces.Far> farthest =
         group.stream()
@@ -125,7 +170,8 @@ public final class RowTable implements TableMaker {
     return new Cell[] {
       Cell.text(names(group, all)),
       Cell.of(first.first()),
-      first.apart().map(Cell::of).orElse(Cell.BLANK),
+      first.apart().filter(a -> byTape.isEmpty()).map(Cell::of).orElse(Cell.BLANK),
+      Cell.text(byTape),
       Cell.of(group.get(0).run().choice().spacing()),
       Cell.of(first.reach()),
       farthest.map(f -> Cell.text(f.plant())).orElse(Cell.BLANK),

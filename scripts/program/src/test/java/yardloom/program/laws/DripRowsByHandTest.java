@@ -1,6 +1,7 @@
 package yardloom.program.laws;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
@@ -40,10 +41,13 @@ class DripRowsByHandTest {
   }
 
   private static void row(Drawn drawn, String bed, String... cells) {
-    List<String> columns = List.of("first", "apart", "outlets", "reach", "plant", "farthest");
+    List<String> columns =
+        List.of("first", "apart", "rows", "outlets", "reach", "plant", "farthest");
     for (int i = 0; i < columns.size(); i++) {
       assertEquals(
-          cells[i], drawn.printed("drip-rows", bed, columns.get(i)), bed + " " + columns.get(i));
+          cells[i],
+          drawn.printed("drip-rows", bed, columns.get(i)).replace('\u00a0', ' '),
+          bed + " " + columns.get(i));
     }
   }
 
@@ -62,18 +66,19 @@ class DripRowsByHandTest {
   @Test
   void rows_lieByTheBed_andReachThePlants() {
     Drawn drawn = drawn("18", "13.15");
-    row(drawn, "b", "12.0", "18.0", "14.0", "7.2", "bush", "7.8");
+    row(drawn, "b", "12.0", "18.0", "", "14.0", "7.2", "bush", "7.8");
     assertEquals(0, outOfReach(drawn));
   }
 
   /**
-   * 60 / 29 = 2.07: 2 rows, 15.5 in from the edges, at 11.292 and 13.708 ft. A bush at 12.6 ft
+   * 60 / 29 = 2.07: 2 rows, 15.5 in from the edges, at 11.292 and 13.708 ft. The first would lie
+   * 1.3 in from the bush at 11.4 ft, 16.8 in from the edge: it goes to 13.8 in. A bush at 12.6 ft
    * stands 13.3 in from the second, more than 7.2 + 2.
    */
   @Test
   void plantBetweenTheRows_isFound() {
     Drawn drawn = drawn("29", "12.6");
-    row(drawn, "b", "15.5", "29.0", "14.0", "7.2", "bush", "13.3");
+    row(drawn, "b", "13.8", "", "13.8, 44.5 in from the south side", "14.0", "7.2", "bush", "13.3");
     assertEquals(1, outOfReach(drawn));
     assertTrue(
         drawn.outcome().findings().stream()
@@ -87,7 +92,7 @@ class DripRowsByHandTest {
    */
   @Test
   void rings_shareTheGroundEvenly() {
-    row(drawn("18", "13.15"), "apple", "27.0", "26.0", "16.0", "10.8", "", "");
+    row(drawn("18", "13.15"), "apple", "27.0", "26.0", "", "16.0", "10.8", "", "");
   }
 
   /**
@@ -108,14 +113,7 @@ class DripRowsByHandTest {
   /** The sheet says it in words, a line for each way in which rows lie. */
   @Test
   void sheet_saysHowRowsLie() {
-    String notes =
-        drawn("18", "13.15").outcome().sheets().stream()
-            .filter(sheet -> sheet.id().equals("irrigation"))
-            .flatMap(sheet -> sheet.panels().stream())
-            .filter(panel -> panel instanceof Panel.Notes n && n.title().equals("Laying dripline"))
-            .map(panel -> ((Panel.Notes) panel).paragraphs().toString().replace('\u00a0', ' '))
-            .findFirst()
-            .orElseThrow();
+    String notes = notes(drawn("18", "13.15"));
     assertTrue(
         notes.contains(
             "b: first row 12.0 in from the edge, the next every 18.0 in, outlets every 14.0 in."),
@@ -124,6 +122,78 @@ class DripRowsByHandTest {
         notes.contains(
             "apple: first row 27.0 in from the trunk, the next every 26.0 in, outlets every 16.0 in."),
         notes);
+  }
+
+  private static String notes(Drawn drawn) {
+    return drawn.outcome().sheets().stream()
+        .filter(sheet -> sheet.id().equals("irrigation"))
+        .flatMap(sheet -> sheet.panels().stream())
+        .filter(panel -> panel instanceof Panel.Notes n && n.title().equals("Laying dripline"))
+        .map(panel -> ((Panel.Notes) panel).paragraphs().toString().replace('\u00a0', ' '))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /**
+   * Rows of 18 in lie 12, 30 and 48 in from the south edge. A bush at 12.55 ft, 30.6 in up, has the
+   * second under its stem: 27.6 in is 2.4 in away, 33.6 in is 3.6 in. The other bush stands 16.8 −
+   * 12 in off, which is farthest.
+   */
+  @Test
+  void rowUnderAPlant_isLaidBesideIt() {
+    Drawn drawn = drawn("18", "12.55");
+    row(
+        drawn,
+        "b",
+        "12.0",
+        "",
+        "12.0, 27.6, 48.0 in from the south side",
+        "14.0",
+        "7.2",
+        "bush",
+        "4.8");
+    Dripline bed = of(drawn.outcome().results().all(YardFacts.DRIPLINES), "b");
+    assertEquals(42, bed.rows().stream().mapToDouble(r -> r.length().feet()).sum(), 1e-6);
+    String notes = notes(drawn);
+    assertTrue(
+        notes.contains("b: rows 12.0, 27.6, 48.0 in from the south side, outlets every 14.0 in."),
+        notes);
+    assertFalse(notes.contains("meets a stem"), notes);
+  }
+
+  /**
+   * 60 / 11 = 5.45: 5 rows from 8 in on. The one at 19 in goes 0.8 in, to 3 in above the bush at
+   * 16.8; the one at 30 in would have to go 2.8 in, past a quarter of 11, and is led by hand.
+   */
+  @Test
+  void rowWithoutRoom_isLedRoundTheStems() {
+    Drawn drawn = drawn("11", "12.517");
+    assertEquals(
+        "8.0, 19.8, 30.0, 41.0, 52.0 in from the south side",
+        drawn.printed("drip-rows", "b", "rows").replace('\u00a0', ' '));
+    String notes = notes(drawn);
+    assertTrue(
+        notes.contains("b: where a row meets a stem, lead it a hand (3 in) beside it."), notes);
+  }
+
+  /**
+   * What comes over the trenches is what the plan lays before the dripline: cardboard, the chips of
+   * paths with it; those of the bed come last.
+   */
+  @Test
+  void trenches_areCoveredByWhatThePlanLays() {
+    String path = "path 'way', line([point(18.ft, 5.ft), point(18.ft, 20.ft)]), width: 3.ft";
+    String bare = "sheetMulch { chipsOnly() ; chips perennial: 4.inch }";
+    String end = "before the rows are joined on.";
+    for (List<String> says :
+        List.of(
+            List.of(path, ": cardboard and chips come over them "),
+            List.of("", ": cardboard comes over them "),
+            List.of(path + "\n" + bare, ": chips come over them "),
+            List.of(bare, ", "))) {
+      String notes = notes(Drawn.of(YARD.formatted("18", "13.15") + says.get(0) + "\n"));
+      assertTrue(notes.contains("once all hold" + says.get(1) + end), says + " " + notes);
+    }
   }
 
   private static Dripline of(List<Dripline> lines, String name) {

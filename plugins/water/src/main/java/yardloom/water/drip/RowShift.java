@@ -1,0 +1,176 @@
+package yardloom.water.drip;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
+import yardloom.facts.YardFacts;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.geom.Line;
+import yardloom.kernel.geom.LongAxis;
+import yardloom.kernel.geom.Point;
+import yardloom.kernel.geom.Shape;
+import yardloom.kernel.plan.ElementId;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.source.Source;
+import yardloom.kernel.unit.Length;
+import yardloom.kernel.unit.UnitSystem;
+import yardloom.water.drip.formula.BesidePlants;
+
+/**
+ * Leads the rows of a rectangular bed beside its plants, where they would lie under them: whoever
+ * lays them first would have the planter's trowel, or the stems, in the tube. In beds of another
+ * shape rows stay, and the notes ask for the same by hand.
+ */
+final class RowShift {
+  /** So far a tube is kept from stems (common practice). */
+  static final Length HAND = Length.inches(3);
+
+  static final Source RULE =
+      Source.commonPractice("a row of dripline lies beside the stems, not under them");
+
+  private static final double RECTANGLE = 0.999;
+  private static final double SAME_M = 1e-3;
+
+  private RowShift() {}
+
+  /** How texts call the distance in a plan. */
+  static String hand(Plan plan) {
+    return plan.info().units() == UnitSystem.US ? "a hand (3\u00a0in)" : "a hand (75\u00a0mm)";
+  }
+
+  /**
+   * The rows beside the plants.
+   *
+   * @param rows as they lie by the bed alone, along its long side
+   * @param waters whose plants they water
+   * @param feed where water comes from, if known
+   */
+  static List<Line> beside(
+      Shape ground,
+      List<Line> rows,
+      DripChoice choice,
+      List<ElementId> waters,
+      Optional<Point> feed,
+      Facts in) {
+    double[] plants = plants(ground, waters, in);
+    if (!isRectangle(ground) || rows.isEmpty() || plants.length == 0) {
+      return rows;
+    }
+    LongAxis axis = LongAxis.of(ground);
+    double[] lie = rows.stream().mapToDouble(r -> across(axis, r.middle())).toArray();
+    double[] moved =
+        BesidePlants.of(
+            lie,
+            choice.rowSpacing().metres(),
+            axis.width().metres(),
+            plants,
+            HAND.metres(),
+            feed.map(at -> across(axis, at)).orElse(0.0));
+    Length wet = WettedGround.width(in.find(YardFacts.SOIL), choice.emitter()).value().div(2);
+    double reach = wet.plus(RowPlaces.BALL).metres();
+    if (far(moved, plants) > Math.max(reach, far(lie, plants))) {
+      return rows;
+    }
+    List<Line> beside = new ArrayList<>();
+    for (int i = 0; i < rows.size(); i++) {
+      boolean stays = moved[i] == lie[i];
+      beside.addAll(stays ? List.of(rows.get(i)) : axis.row(Length.metres(moved[i])));
+    }
+    return List.copyOf(beside);
+  }
+
+  private static double far(double[] rows, double[] plants) {
+    return DoubleStream.of(plants)
+        .map(p -> DoubleStream.of(rows).map(r -> Math.abs(r - p)).min().orElseThrow())
+        .max()
+        .orElse(0);
+  }
+
+  /**
+   * Where rows lie from one long side of their bed, where they do not share it evenly; else empty.
+   */
+  static Optional<FromSide> uneven(DripRun run) {
+    Shape ground = run.on().shape();
+    if (!run.reachesRootBalls()
+        || run.choice().isSingle()
+        || run.on().contour().isPresent()
+        || !isRectangle(ground)) {
+      return Optional.empty();
+    }
+    LongAxis axis = LongAxis.of(ground);
+    List<Double> lie = run.rows().stream().map(r -> across(axis, r.middle())).sorted().toList();
+    double spacing = run.choice().rowSpacing().metres();
+    double first = (axis.width().metres() - spacing * (lie.size() - 1)) / 2;
+    for (int i = 0; i < lie.size(); i++) {
+      if (Math.abs(lie.get(i) - first - spacing * i) > SAME_M) {
+        return Optional.of(fromSide(axis, lie));
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** Rows of one bed, by tape from one of its sides. */
+  record FromSide(String side, List<Length> rows) {}
+
+  /** From the south or the west, as maps are read. */
+  private static FromSide fromSide(LongAxis axis, List<Double> lie) {
+    double right = StrictMath.sin(axis.bearing().radians());
+    double up = StrictMath.cos(axis.bearing().radians());
+    boolean isLevel = Math.abs(right) >= Math.abs(up);
+    // The axis runs to the right or straight up: what is measured across begins on its right hand.
+    boolean beginsThere = isLevel || up < 0;
+    List<Length> rows =
+        lie.stream()
+            .map(Length::metres)
+            .map(at -> beginsThere ? at : axis.width().minus(at))
+            .sorted(Comparator.naturalOrder())
+            .toList();
+    return new FromSide(isLevel ? "south" : "west", rows);
+  }
+
+  /** Whether a row lies nearer to a stem than a hand all the same. */
+  static boolean isUnderPlants(DripRun run, Facts facts) {
+    return run.reachesRootBalls()
+        && !run.choice().isSingle()
+        && planted(run.on().waters(), facts)
+            .anyMatch(
+                at ->
+                    run.rows().stream()
+                        .anyMatch(
+                            row -> row.nearest(at).distance(at).metres() < HAND.metres() - SAME_M));
+  }
+
+  private static boolean isRectangle(Shape ground) {
+    if (ground.parts().size() != 1) {
+      return false;
+    }
+    LongAxis axis = LongAxis.of(ground);
+    return ground.area().squareMetres()
+        >= RECTANGLE * axis.length().by(axis.width()).squareMetres();
+  }
+
+  private static double[] plants(Shape ground, List<ElementId> waters, Facts in) {
+    if (ground.isEmpty()) {
+      return new double[0];
+    }
+    LongAxis axis = LongAxis.of(ground);
+    return planted(waters, in).mapToDouble(at -> across(axis, at)).toArray();
+  }
+
+  /** Those that stand there when tube is laid: what follows them is sown beside it. */
+  private static Stream<Point> planted(List<ElementId> waters, Facts in) {
+    return in.all(YardFacts.STANDS).stream()
+        .filter(stand -> waters.contains(stand.in()) && !stand.follows())
+        .flatMap(stand -> stand.placed().at().stream());
+  }
+
+  private static double across(LongAxis axis, Point at) {
+    Point from = axis.at(Length.ZERO, Length.ZERO);
+    Point to = axis.at(Length.ZERO, Length.metres(1));
+    return (at.x().metres() - from.x().metres()) * (to.x().metres() - from.x().metres())
+        + (at.y().metres() - from.y().metres()) * (to.y().metres() - from.y().metres());
+  }
+}

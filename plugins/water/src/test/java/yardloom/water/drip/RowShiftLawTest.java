@@ -1,0 +1,162 @@
+package yardloom.water.drip;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.IntRange;
+import yardloom.facts.Stand;
+import yardloom.facts.YardFacts;
+import yardloom.kernel.fact.Calculator;
+import yardloom.kernel.fact.FactGraph;
+import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.fact.Sink;
+import yardloom.kernel.geom.Point;
+import yardloom.kernel.geom.Shape;
+import yardloom.kernel.plan.Draft;
+import yardloom.kernel.plan.Element;
+import yardloom.kernel.plan.ElementId;
+import yardloom.kernel.plan.ElementKind;
+import yardloom.kernel.plan.Plan;
+import yardloom.kernel.plan.PlanInfo;
+import yardloom.kernel.problem.SourceRef;
+import yardloom.kernel.scope.BedScope;
+import yardloom.kernel.source.Source;
+import yardloom.kernel.unit.Area;
+import yardloom.kernel.unit.Flow;
+import yardloom.kernel.unit.Length;
+import yardloom.kernel.unit.UnitSystem;
+
+/**
+ * In a bed of straight plant rows no tube lies within a hand of a plant where there is room, and
+ * nothing else changes: plane geometry, with places tried millimetre by millimetre.
+ */
+class RowShiftLawTest {
+  private static final SourceRef HERE = new SourceRef("drip.groovy", 5, 2);
+  private static final ElementId BED = new ElementId(ElementKind.BED, "b");
+  private static final double LONG_M = 6;
+
+  /** Half of the 2 ft that an outlet of 4 L/h wets in loam, or more, and half a small pot. */
+  private static final double REACH_M = (1 + 2 / 12.0) * 0.3048;
+
+  private static Length m(double metres) {
+    return Length.metres(metres);
+  }
+
+  private static List<Point> plants(double width, int rows, double edge) {
+    List<Point> at = new ArrayList<>();
+    for (int i = 0; i < rows; i++) {
+      double y = rows == 1 ? edge : edge + i * (width - 2 * edge) / (rows - 1);
+      for (double x = 0.2; x < LONG_M; x += 0.35) {
+        at.add(Point.metres(x, y));
+      }
+    }
+    return at;
+  }
+
+  private static DripRun run(double width, double apart, List<Point> at) {
+    Draft draft = new Draft(new PlanInfo("t", "T", "", "", "", "", UnitSystem.METRIC, "EUR"));
+    Shape shape = Shape.rectangle(Point.metres(0, 0), m(LONG_M), m(width));
+    BedScope bed =
+        new BedScope(
+            draft,
+            draft.add(BED, HERE, c -> new Element.Bed(c, shape, Element.BedUse.PERENNIAL)),
+            HERE);
+    DripWords.drip(bed, Flow.litresPerHour(4), m(0.3), m(apart), null, null, null, null);
+    Calculator stands =
+        new Calculator() {
+          @Override
+          public String id() {
+            return "told";
+          }
+
+          @Override
+          public Set<FactKey<?>> gives() {
+            return Set.of(YardFacts.STANDS);
+          }
+
+          @Override
+          public void compute(Plan plan, Facts in, Sink out) {
+            out.give(
+                YardFacts.STANDS,
+                new Stand(
+                    BED,
+                    HERE,
+                    new Stand.Kind("it", "", m(0.3)),
+                    new Stand.Placed(at, Area.squareMetres(1), Optional.empty()),
+                    new Stand.Thirst(
+                        Collections.nCopies(12, 0.8),
+                        Source.commonPractice("told"),
+                        Optional.empty()),
+                    Stand.Planted.THROUGH_CARDBOARD));
+          }
+        };
+    return FactGraph.of(List.of(stands, new DripCalculator()))
+        .run(draft.freeze())
+        .all(DripRun.KEY)
+        .get(0);
+  }
+
+  private static List<Double> across(DripRun run) {
+    return run.rows().stream().map(r -> r.middle().y().metres()).sorted().toList();
+  }
+
+  private static double nearest(double y, List<Point> plants) {
+    return plants.stream().mapToDouble(p -> Math.abs(p.y().metres() - y)).min().orElseThrow();
+  }
+
+  @Property(tries = 150)
+  void rows_lieBesidePlants_whereThereIsRoom(
+      @ForAll @DoubleRange(min = 0.5, max = 2.2) double width,
+      @ForAll @DoubleRange(min = 0.25, max = 0.6) double apart,
+      @ForAll @IntRange(min = 1, max = 5) int plantRows,
+      @ForAll @DoubleRange(min = 0.1, max = 0.25) double edge) {
+    List<Point> at = plants(width, plantRows, edge);
+    List<Double> even = across(run(width, apart, List.of(Point.metres(-9, -9))));
+    DripRun run = run(width, apart, at);
+    List<Double> lie = across(run);
+    assertEquals(even.size(), lie.size());
+    assertEquals(LONG_M * lie.size(), run.totals().length().value().metres(), 1e-6);
+    boolean stays = true;
+    boolean isRoom = false;
+    for (int i = 0; i < lie.size(); i++) {
+      double y = lie.get(i);
+      stays &= Math.abs(y - even.get(i)) < 1e-9;
+      assertTrue(y > 0 && y < width && Math.abs(y - even.get(i)) <= apart / 4 + 1e-6);
+      if (nearest(y, at) < 0.0762 - 1e-6) {
+        isRoom |= room(even.get(i), apart, width, at);
+      }
+    }
+    double farEven = far(even, at);
+    double far = far(lie, at);
+    assertTrue(far <= Math.max(REACH_M, farEven) + 1e-9, far + " of " + farEven);
+    // Where there was room and rows stay, moving them would have left a plant dry.
+    assertTrue(!isRoom || stays && farEven > REACH_M - apart / 4, lie + " of " + even);
+  }
+
+  private static boolean room(double row, double apart, double width, List<Point> at) {
+    for (double by = -apart / 4; by <= apart / 4; by += 0.001) {
+      double y = row + by;
+      if (y >= 0.0772 && y <= width - 0.0772 && nearest(y, at) >= 0.0772) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private static double far(List<Double> rows, List<Point> at) {
+    return at.stream()
+        .mapToDouble(
+            p -> rows.stream().mapToDouble(r -> Math.abs(r - p.y().metres())).min().orElseThrow())
+        .max()
+        .orElseThrow();
+  }
+}
