@@ -192,41 +192,4 @@ class SheetPartsTest {
     }
     assertEquals(n, headings);
   }
-
-  /**
-   * A table of any length with a note of two or three lines: the note stands in one piece, and
-   * where it goes on alone no column heading stands over nothing.
-   */
-  @Property(tries = 60, seed = "20261128")
-  void noteOfATable_anyLength_hasNoHeadsOverNothing(@ForAll @IntRange(min = 1, max = 120) int n) {
-    Table.Builder list =
-        Table.titled("list", "List")
-            .column(Column.text("point", "Point"))
-            .column(Column.text("reading", "Reading"));
-    for (int i = 0; i < n; i++) {
-      list.row(Cell.text("p" + i), Cell.text("r"));
-    }
-    list.note(
-        "Begun with both tapes level and tight between A and B, which are measured first of all, and"
-            + " with a third measure wherever they cross at a flat angle or a building stands between;"
-            + " ended by reading each of them again.");
-    List<ComposedSheet> sheets =
-        compose(Paper.named("A4").portrait(), List.of(new Panel.TableBlock(list.build())));
-    for (ComposedSheet sheet : sheets) {
-      List<Ink.Text> texts = InkAudit.texts(sheet);
-      for (Ink.Text head : texts) {
-        if (head.content().equals("Reading")) {
-          assertTrue(
-              texts.stream()
-                  .anyMatch(
-                      t ->
-                          t.content().equals("R")
-                              && Math.abs(t.at().x() - head.at().x()) < 0.01
-                              && t.at().y() > head.at().y()
-                              && t.at().y() - head.at().y() < 8),
-              "a heading over nothing");
-        }
-      }
-    }
-  }
 }
