@@ -1,9 +1,7 @@
 package yardloom.materials.sourcing;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
 import yardloom.facts.BillLine;
 import yardloom.facts.YardFacts;
@@ -47,36 +45,45 @@ public final class SourcesTable implements TableMaker {
             .column(Column.text("refuse", "Refuse"))
             .column(Column.of("lead", "Lead, days", Measure.COUNT))
             .column(Column.text("source", "Source"));
-    Map<String, List<BillLine>> orders = new LinkedHashMap<>();
-    facts
-        .all(YardFacts.BILL)
-        .forEach(line -> orders.computeIfAbsent(key(line), i -> new ArrayList<>()).add(line));
-    orders
-        .values()
-        .forEach(
-            lines -> {
-              String item = lines.get(0).item();
-              for (ItemSource supply : facts.all(YardFacts.SUPPLIES)) {
-                if (supply.item().equals(item)) {
-                  table.row(
-                      Cell.text(item),
-                      Amounts.cell(plan, ordered(lines)),
-                      Cell.text(supply.from()),
-                      Cell.text(supply.cost()),
-                      Cell.text(supply.ask()),
-                      Cell.text(supply.refuse()),
-                      Cell.number(supply.leadDays()),
-                      Cell.text(supply.source().cite()));
-                }
-              }
-            });
+    for (List<BillLine> lines : orders(facts.all(YardFacts.BILL))) {
+      String item = lines.get(0).item();
+      for (ItemSource supply : facts.all(YardFacts.SUPPLIES)) {
+        if (supply.item().equals(item)) {
+          table.row(
+              Cell.text(item),
+              Amounts.cell(plan, ordered(lines)),
+              Cell.text(supply.from()),
+              Cell.text(supply.cost()),
+              Cell.text(supply.ask()),
+              Cell.text(supply.refuse()),
+              Cell.number(supply.leadDays()),
+              Cell.text(supply.source().cite()));
+        }
+      }
+    }
     return table.build();
   }
 
   /** Bulk of all phases is asked for in one call; what is counted stands by itself. */
-  private static String key(BillLine line) {
-    boolean isBulk = line.order().value() instanceof Volume;
-    return line.item() + (isBulk ? "" : " " + line.phase() + " " + line.element());
+  private static List<List<BillLine>> orders(List<BillLine> bill) {
+    List<List<BillLine>> orders = new ArrayList<>();
+    for (BillLine line : bill) {
+      orders.stream()
+          .filter(o -> isBulk(line) && isBulk(o.get(0)) && o.get(0).item().equals(line.item()))
+          .findFirst()
+          .orElseGet(
+              () -> {
+                List<BillLine> order = new ArrayList<>();
+                orders.add(order);
+                return order;
+              })
+          .add(line);
+    }
+    return orders;
+  }
+
+  private static boolean isBulk(BillLine line) {
+    return line.order().value() instanceof Volume;
   }
 
   /** What is ordered of an item over all phases. */

@@ -137,7 +137,8 @@ class FittingsByHandTest {
     yard(draft, 6, 2.0);
     assertEquals(
         List.of(
-            "long, wide | 20.0 | 40.0 | 30.0 | 31.3 |  | ", "strip | 20.0 |  | 30.0 | 31.3 |  | "),
+            "long, wide | 20.0 | 40.0 |  | 30.0 | 31.3 |  | ",
+            "strip | 20.0 |  |  | 30.0 | 31.3 |  | "),
         printed(outcome(draft), "drip-rows"));
   }
 

@@ -85,10 +85,12 @@ class WaterYardTest {
     }
     // 80 L/h on 7.2 m².
     assertEquals(80 / 7.2, number("irrigation", "long", 7), 0.57);
-    // Headers: 2 × 0.4 m across the ring, 0.6 m between the rows of the long bed.
+    // Headers: 2 × 0.4 m across the ring. Tomatoes stand 21 in apart, at 33.3 and 86.7 cm across
+    // the
+    // long bed, so its rows of 30 and 90 cm are led 3 in beside them: 25.7 and 94.3 cm, 0.686 m.
     assertTrue(
         Files.readString(tables.resolve("irrigation-parts.csv"))
-            .contains("solid tube for headers in the beds,1.40,1.50"));
+            .contains("solid tube for headers in the beds,1.49,2.00"));
   }
 
   /**

@@ -148,6 +148,7 @@ final class LawYard {
     all.add("frost last: '04-25', first: '10-14', source: 'by hand'");
     all.add("hardinessZone '6a', source: 'by hand'");
     all.add("formerLawn 'cool season'");
+    all.add("siteAddress '12 Sample Street'");
     all.add("soilTexture 'silt loam', organic: 3");
     all.add(
         "lot(["
