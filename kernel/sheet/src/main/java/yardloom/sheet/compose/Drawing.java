@@ -35,6 +35,9 @@ public final class Drawing {
 
   private static final int EDGE_SIDES = 24;
 
+  /** No text stands on an outline of this width. */
+  private static final double HEAVY_MM = 0.6;
+
   private final View view;
   private final Box area;
   private final Type type;
@@ -214,10 +217,21 @@ public final class Drawing {
         tracks.add(new Ink.Track(ring(polygon.getInteriorRingN(i), outlined), true));
       }
     }
+    if (region.style().strokeMm() >= HEAVY_MM) {
+      tracks.forEach(this::bar);
+    }
     // A tint without an edge has none that could break off.
     (outlined ? tracks : List.<Ink.Track>of())
         .forEach(track -> breaks.addAll(BreakLine.where(track.points(), area)));
     return tracks.isEmpty() ? List.of() : List.of(new Ink.Path(tracks, region.style()));
+  }
+
+  /** A line as heavy as that of the lot strikes a text through whatever its halo. */
+  private void bar(Ink.Track ring) {
+    List<Xy> points = ring.points();
+    for (int i = 0; i < points.size(); i++) {
+      space.bar(points.get(i), points.get((i + 1) % points.size()));
+    }
   }
 
   private List<Xy> ring(LineString ring, boolean outlined) {

@@ -23,12 +23,16 @@ import yardloom.materials.mulch.MulchSettings;
 public final class LawnEdge {
   private static final Length HAIR = Length.millimetres(1);
 
+  /** A spade and a half: what is left in a corner is trimmed in passing (common practice). */
+  private static final Length LEAST = Length.millimetres(300);
+
   private LawnEdge() {}
 
-  /** The edge of all mulched ground together. */
+  /** The edge of all mulched ground together; zero below 30 cm, which is no work. */
   public static Length ofAll(Plan plan, List<MulchSurface> surfaces) {
     Shape mulched = Shape.union(surfaces.stream().map(MulchSurface::shape).toList());
-    return edge(plan, mulched, noLawn(plan));
+    Length edge = edge(plan, mulched, noLawn(plan));
+    return edge.compareTo(LEAST) < 0 ? Length.ZERO : edge;
   }
 
   /** The part of a bed's outline that lies on that edge. */

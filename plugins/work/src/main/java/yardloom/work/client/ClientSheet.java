@@ -141,7 +141,10 @@ public final class ClientSheet implements SheetMaker {
         .filter(w -> w.yearlySaving().litres() > 0)
         .ifPresent(w -> lines.add(lessThanLawn(plan, w)));
     facts.find(YardFacts.HARVEST).ifPresent(h -> lines.add(harvest(plan, h)));
-    lines.add(NewPlantWater.of(ScheduleCalculator.months(facts)));
+    lines.add(
+        facts.all(YardFacts.STANDS).isEmpty()
+            ? "Pull weeds while they are small."
+            : NewPlantWater.of(ScheduleCalculator.months(facts)));
     return lines;
   }
 
