@@ -35,8 +35,10 @@ public final class Drawing {
 
   private static final int EDGE_SIDES = 24;
 
-  /** No text stands on an outline of this width. */
+  /** An outline of this width counts as so many lines more, for texts and not for leaders. */
   private static final double HEAVY_MM = 0.6;
+
+  private static final int HEAVY_COUNTS = 4;
 
   private final View view;
   private final Box area;
@@ -218,7 +220,7 @@ public final class Drawing {
       }
     }
     if (region.style().strokeMm() >= HEAVY_MM) {
-      tracks.forEach(this::bar);
+      tracks.forEach(this::avoidHeavy);
     }
     // A tint without an edge has none that could break off.
     (outlined ? tracks : List.<Ink.Track>of())
@@ -227,10 +229,12 @@ public final class Drawing {
   }
 
   /** A line as heavy as that of the lot strikes a text through whatever its halo. */
-  private void bar(Ink.Track ring) {
+  private void avoidHeavy(Ink.Track ring) {
     List<Xy> points = ring.points();
     for (int i = 0; i < points.size(); i++) {
-      space.bar(points.get(i), points.get((i + 1) % points.size()));
+      for (int n = 0; n < HEAVY_COUNTS; n++) {
+        space.avoid(points.get(i), points.get((i + 1) % points.size()));
+      }
     }
   }
 

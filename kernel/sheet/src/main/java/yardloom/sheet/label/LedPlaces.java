@@ -22,7 +22,7 @@ final class LedPlaces {
   private static final double LEADER_PER_MM = 0.5;
 
   /** A led text on ground that another label names is read as that ground's. */
-  static final double ON_FOREIGN_GROUND = 30;
+  static final double ON_FOREIGN_GROUND = 50;
 
   /** Of a place anywhere. */
   private static final double FAR = 60;
