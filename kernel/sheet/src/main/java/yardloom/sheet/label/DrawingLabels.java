@@ -26,6 +26,9 @@ public final class DrawingLabels {
   /** A name of more lines is no longer read as one. */
   private static final int MOST_LINES = 4;
 
+  /** A short name in many lines is read word by word. */
+  private static final int LETTERS_A_LINE = 8;
+
   /** Beside its ground a longer name is broken. */
   private static final double LONG_MM = 42;
 
@@ -294,7 +297,8 @@ public final class DrawingLabels {
   private Waiting broken(Waiting name) {
     String text = String.join(" ", name.lines());
     Footprint ground = name.ground().orElseThrow();
-    for (int most = 2; most <= MOST_LINES; most++) {
+    int mostLines = Math.max(2, Math.min(MOST_LINES, text.length() / LETTERS_A_LINE));
+    for (int most = 2; most <= mostLines; most++) {
       List<String> lines = WrappedName.onLines(text, most);
       for (boolean upright : new boolean[] {false, true}) {
         Waiting way = name.arranged(lines, upright);
@@ -304,7 +308,7 @@ public final class DrawingLabels {
       }
     }
     Waiting way = name;
-    for (int most = 2; most <= MOST_LINES && width(way) > LONG_MM; most++) {
+    for (int most = 2; most <= mostLines && width(way) > LONG_MM; most++) {
       way = name.arranged(WrappedName.onLines(text, most), false);
     }
     return way;
