@@ -81,8 +81,7 @@ public final class ValveMixCheck implements Check {
 
   private static List<Stand> stands(Zone zone, Facts facts) {
     Set<ElementId> in =
-        facts.all(DripRun.KEY).stream()
-            .filter(run -> zone.beds().contains(run.bed()))
+        zone.runs(facts).stream()
             .flatMap(run -> run.on().waters().stream())
             .collect(Collectors.toSet());
     return facts.all(YardFacts.STANDS).stream().filter(s -> in.contains(s.in())).toList();
