@@ -83,8 +83,7 @@ record RowPlaces(
   }
 
   private static Optional<Far> farthest(DripRun run, Facts facts) {
-    return facts.all(YardFacts.STANDS).stream()
-        .filter(stand -> run.on().waters().contains(stand.in()))
+    return run.plants(facts).stream()
         .filter(stand -> stand.in().kind() == ElementKind.BED && !stand.planted().stands())
         .flatMap(stand -> far(stand, run.rows()).stream())
         .max(Comparator.comparing(Far::from).thenComparing(Far::plant));
