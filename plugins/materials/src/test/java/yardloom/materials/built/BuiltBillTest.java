@@ -82,6 +82,25 @@ class BuiltBillTest {
   }
 
   /**
+   * 9 by 40 ft, 360 sq ft: 4 in of gravel are 120 cu ft, 4.44 cu yd, a fifth more 5.33, so 5.5. A
+   * lane for trucks has a base of 6 in as for cars, 180 cu ft, 6.67 cu yd, a fifth more 8.0; a
+   * gravel walk has none.
+   */
+  @Test
+  void gravelThatBearsTrucks_hasABaseAsForCars() {
+    PlanKit lane = PlanKit.us();
+    BarrierWords.truckLane(lane.words(), "lane", north(40), Length.feet(9), null, false);
+    Results results = PlanKit.run(lane.plan());
+    bulk(results, "gravel", 120, 5.5);
+    bulk(results, "gravel base", 180, 8);
+    PlanKit walk = PlanKit.us();
+    BuiltWords.paving(walk.words(), "walk", PlanKit.box(2, 4, 9, 40), "gravel", false);
+    Results foot = PlanKit.run(walk.plan());
+    bulk(foot, "gravel", 120, 5.5);
+    assertTrue(PlanKit.line(foot, "gravel base").isEmpty());
+  }
+
+  /**
    * Two risers and a tread make 26 or 27 in (a garden magazine); the marks at 24 and 28 in and the
    * least tread of 11 in are our own. Treads lie between the risers, one less than these.
    */
