@@ -79,18 +79,17 @@ public final class RowTable implements TableMaker {
             notes.add(
                 names(runs(group), facts.all(DripRun.KEY).size())
                     + ": "
-                    + where(group.get(0).run(), printed)
+                    + where(printed)
                     + ", outlets every "
                     + printed.outlets()
                     + "."));
     return notes;
   }
 
-  private static String where(DripRun run, Printed printed) {
+  private static String where(Printed printed) {
     return printed.beside().isEmpty()
         ? "first row "
             + printed.first()
-            + (run.bed().kind() == ElementKind.TREE ? " from the trunk" : " from the edge")
             + (printed.apart().isEmpty() ? "" : ", the next every " + printed.apart())
         : "rows " + printed.beside();
   }
@@ -134,6 +133,7 @@ public final class RowTable implements TableMaker {
   /**
    * What whoever lays rows reads; where this is the same, one line says it for all.
    *
+   * @param first with what it is measured from
    * @param apart empty with a single row
    * @param beside {@code 8.0, 21.0, 40.0 in from the west side}; empty where rows share the bed
    *     evenly
@@ -142,7 +142,10 @@ public final class RowTable implements TableMaker {
     static Printed of(Laid laid, TableFormat format) {
       RowPlaces places = laid.places();
       return new Printed(
-          format.withUnit(Measure.DEPTH, places.first()),
+          format.withUnit(Measure.DEPTH, places.first())
+              + (laid.run().bed().kind() == ElementKind.TREE
+                  ? " from the trunk"
+                  : " from the edge"),
           places.apart().map(apart -> format.withUnit(Measure.DEPTH, apart)).orElse(""),
           RowShift.uneven(laid.run()).map(from -> byTape(from, format)).orElse(""),
           format.withUnit(Measure.DEPTH, laid.run().choice().spacing()),
