@@ -163,16 +163,14 @@ public final class IrrigationSheet implements SheetMaker {
             .sorted()
             .map(m -> m.equals(Material.WOOD_CHIPS) ? "chips" : m.title())
             .toList();
-    return switch (first.size()) {
-      case 0 -> ", before the rows are joined on";
-      case 1 ->
-          ": "
-              + first.get(0)
-              + (first.get(0).endsWith("s") ? " come" : " comes")
-              + " over them before the rows are joined on";
-      default ->
-          ": " + String.join(" and ", first) + " come over them before the rows are joined on";
-    };
+    if (first.isEmpty()) {
+      return ", before the rows are joined on";
+    }
+    boolean isOne = first.size() == 1 && !first.get(0).endsWith("s");
+    return ": "
+        + String.join(" and ", first)
+        + (isOne ? " comes" : " come")
+        + " over them before the rows are joined on";
   }
 
   /** The tables that have a row. */

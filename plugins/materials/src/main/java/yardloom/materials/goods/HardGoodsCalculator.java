@@ -1,6 +1,5 @@
 package yardloom.materials.goods;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -117,7 +116,7 @@ public final class HardGoodsCalculator implements Calculator {
             .from("length", t.line().length(), t.place())
             .from("spacing", t.spacing(), t.place())
             .gives(TrellisParts.posts(t.line(), t.spacing()));
-    line(out, "posts for " + t.name(), posts, posts, NO_SPARES);
+    line(out, posts(t), posts, posts, NO_SPARES);
     job(out, WorkTask.SET_POSTS, posts);
     drawn(t, out);
     if (t.wires() > 0) {
@@ -126,25 +125,40 @@ public final class HardGoodsCalculator implements Calculator {
               .from("length", t.line().length(), t.place())
               .from("wires", t.wires(), t.place())
               .gives(TrellisParts.wire(t.line(), t.wires()));
-      line(out, "wire for " + t.name(), wire, wire, "a tenth for tails and ties");
+      line(out, wire(t), wire, wire, "a tenth for tails and ties");
       job(out, WorkTask.STRETCH_WIRE, wire);
       Derived<Integer> strainers =
           Derived.by("wires", TrellisParts.SOURCE)
               .from("wires", t.wires(), t.place())
               .gives(t.wires());
-      line(out, "wire strainers for " + t.name(), strainers, strainers, NO_SPARES);
+      line(out, strainers(t), strainers, strainers, NO_SPARES);
     }
   }
 
   private static void drawn(Trellis t, Sink out) {
-    List<String> bought = new ArrayList<>(List.of("posts for " + t.name()));
-    List<WorkTask> done = new ArrayList<>(List.of(WorkTask.SET_POSTS));
-    if (t.wires() > 0) {
-      bought.add("wire for " + t.name());
-      bought.add("wire strainers for " + t.name());
-      done.add(WorkTask.STRETCH_WIRE);
-    }
-    out.give(YardFacts.DRAWN, new DrawnThing(t.name(), "trellis", bought, done, WorkPhase.EDGE));
+    boolean hasWire = t.wires() > 0;
+    out.give(
+        YardFacts.DRAWN,
+        new DrawnThing(
+            t.name(),
+            "trellis",
+            hasWire ? List.of(posts(t), wire(t), strainers(t)) : List.of(posts(t)),
+            hasWire
+                ? List.of(WorkTask.SET_POSTS, WorkTask.STRETCH_WIRE)
+                : List.of(WorkTask.SET_POSTS),
+            WorkPhase.EDGE));
+  }
+
+  private static String posts(Trellis t) {
+    return "posts for " + t.name();
+  }
+
+  private static String wire(Trellis t) {
+    return "wire for " + t.name();
+  }
+
+  private static String strainers(Trellis t) {
+    return "wire strainers for " + t.name();
   }
 
   private static void job(Sink out, WorkTask task, Derived<?> amount) {

@@ -26,11 +26,11 @@ import yardloom.materials.load.BulkRates;
 /** Gives the heap on every drop zone. */
 public final class PileCalculator implements Calculator {
   /** On the plan, any number. */
-  /** A lane so near to a spot leads to it. */
-  private static final Length AT_THE_SPOT = Length.feet(2);
-
   public static final AttributeKey<DropZone> SPOTS =
       new AttributeKey<>("materials.drop-zone", DropZone.class);
+
+  /** A lane so near to a spot leads to it. */
+  private static final Length AT_THE_SPOT = Length.feet(2);
 
   @Override
   public String id() {
@@ -65,12 +65,14 @@ public final class PileCalculator implements Calculator {
 
   /** A lane for trucks that ends at the spot is its way, where it has none of its own. */
   private static DropZone onLane(Plan plan, DropZone spot) {
+    if (spot.way().isPresent()) {
+      return spot;
+    }
     return plan.all(Element.Paving.class).stream()
         .filter(lane -> lane.shape().distance(spot.shape()).compareTo(AT_THE_SPOT) <= 0)
         .flatMap(lane -> lane.attributes().get(TruckLane.KEY).stream())
         .findFirst()
-        .filter(lane -> spot.way().isEmpty())
-        .map(lane -> spot.by(lane))
+        .map(spot::by)
         .orElse(spot);
   }
 

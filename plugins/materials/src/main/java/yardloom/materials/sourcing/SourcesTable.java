@@ -1,6 +1,7 @@
 package yardloom.materials.sourcing;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import yardloom.facts.BillLine;
@@ -47,11 +48,12 @@ public final class SourcesTable implements TableMaker {
             .column(Column.text("source", "Source"));
     for (List<BillLine> lines : orders(facts.all(YardFacts.BILL))) {
       String item = lines.get(0).item();
+      Derived<?> order = ordered(lines);
       for (ItemSource supply : facts.all(YardFacts.SUPPLIES)) {
         if (supply.item().equals(item)) {
           table.row(
               Cell.text(item),
-              Amounts.cell(plan, ordered(lines)),
+              Amounts.cell(plan, order),
               Cell.text(supply.from()),
               Cell.text(supply.cost()),
               Cell.text(supply.ask()),
@@ -66,18 +68,14 @@ public final class SourcesTable implements TableMaker {
 
   /** Bulk of all phases is asked for in one call; what is counted stands by itself. */
   private static List<List<BillLine>> orders(List<BillLine> bill) {
+    Set<String> summed = new HashSet<>();
     List<List<BillLine>> orders = new ArrayList<>();
     for (BillLine line : bill) {
-      orders.stream()
-          .filter(o -> isBulk(line) && isBulk(o.get(0)) && o.get(0).item().equals(line.item()))
-          .findFirst()
-          .orElseGet(
-              () -> {
-                List<BillLine> order = new ArrayList<>();
-                orders.add(order);
-                return order;
-              })
-          .add(line);
+      if (!isBulk(line)) {
+        orders.add(List.of(line));
+      } else if (summed.add(line.item())) {
+        orders.add(bill.stream().filter(l -> isBulk(l) && l.item().equals(line.item())).toList());
+      }
     }
     return orders;
   }

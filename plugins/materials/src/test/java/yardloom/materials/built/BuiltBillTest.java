@@ -10,6 +10,7 @@ import yardloom.facts.BillLine;
 import yardloom.facts.PlanKit;
 import yardloom.facts.YardFacts;
 import yardloom.facts.mulch.BulkLoads;
+import yardloom.facts.work.WorkTask;
 import yardloom.kernel.fact.Results;
 import yardloom.kernel.geom.Line;
 import yardloom.kernel.geom.Point;
@@ -31,6 +32,13 @@ class BuiltBillTest {
     BillLine line = PlanKit.line(results, item).orElseThrow();
     assertEquals(cubicFeet, ((Volume) line.exact().value()).cubicFeet(), 1e-6, item);
     assertEquals(cubicYards, ((Volume) line.order().value()).cubicYards(), 1e-6, item);
+  }
+
+  private static double dug(Results results) {
+    return results.all(YardFacts.JOBS).stream()
+        .filter(job -> job.task() == WorkTask.DIG_EARTH)
+        .mapToDouble(job -> ((Volume) job.amount().value()).cubicFeet())
+        .sum();
   }
 
   /**
@@ -79,6 +87,27 @@ class BuiltBillTest {
             .orElseThrow();
     assertEquals(3510, loads.lightest().value().pounds(), 1e-6);
     assertEquals(4290, loads.heaviest().value().pounds(), 1e-6);
+  }
+
+  /**
+   * 9 by 40 ft, 360 sq ft: 4 in of gravel are 120 cu ft, 4.44 cu yd, a fifth more 5.33, so 5.5. A
+   * lane for trucks has a base of 6 in as for cars, 180 cu ft, 6.67 cu yd, a fifth more 8.0; a
+   * gravel walk has none. As deep as they lie is dug: 300 and 120 cu ft.
+   */
+  @Test
+  void gravelThatBearsTrucks_hasABaseAsForCars() {
+    PlanKit lane = PlanKit.us();
+    BarrierWords.truckLane(lane.words(), "lane", north(40), Length.feet(9), null, false);
+    Results results = PlanKit.run(lane.plan());
+    bulk(results, "gravel", 120, 5.5);
+    bulk(results, "gravel base", 180, 8);
+    assertEquals(300, dug(results), 1e-6);
+    PlanKit walk = PlanKit.us();
+    BuiltWords.paving(walk.words(), "walk", PlanKit.box(2, 4, 9, 40), "gravel", false);
+    Results foot = PlanKit.run(walk.plan());
+    bulk(foot, "gravel", 120, 5.5);
+    assertTrue(PlanKit.line(foot, "gravel base").isEmpty());
+    assertEquals(120, dug(foot), 1e-6);
   }
 
   /**

@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import yardloom.facts.PlanKit;
 import yardloom.facts.YardFacts;
 import yardloom.kernel.fact.Results;
@@ -18,6 +20,7 @@ import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.unit.Angle;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Volume;
+import yardloom.site.built.BarrierWords;
 import yardloom.site.built.BuiltWords;
 import yardloom.site.lot.LotWords;
 
@@ -77,6 +80,20 @@ class DriverNotesTest {
   void wayOfJustATruck_isWideEnough() {
     spot(PlanKit.box(60, 0, 20, 20), Length.feet(8), null);
     assertEquals(List.of(), rules());
+  }
+
+  /** A lane of 11 ft that ends 23 in short of the spot leads to it, one 25 in short does not. */
+  @ParameterizedTest
+  @CsvSource({"23, 11", "25, 9"})
+  void laneThatEndsAtTheSpot_isTheTrucksWay(double shortIn, double wideFt) {
+    spot(PlanKit.box(60, 0, 20, 20), Length.feet(9), null);
+    Line middle =
+        Line.between(
+            new Point(Length.feet(70), Length.feet(-40)),
+            new Point(Length.feet(70), Length.inches(-shortIn)));
+    BarrierWords.truckLane(kit.words(), "lane", middle, Length.feet(11), null, true);
+    assertEquals(
+        wideFt, PlanKit.run(kit.plan()).all(YardFacts.PILES).get(0).spot().access().feet(), 1e-9);
   }
 
   /** Ten feet about x = 70 ft: clear of a tree's trunk at 90, not of one at 74 ft. */

@@ -4,8 +4,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import yardloom.facts.Stand;
+import yardloom.facts.YardFacts;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactKey;
+import yardloom.kernel.fact.Facts;
 import yardloom.kernel.geom.Line;
 import yardloom.kernel.geom.Shape;
 import yardloom.kernel.plan.ElementId;
@@ -86,6 +89,13 @@ public record DripRun(SourceRef place, DripChoice choice, Ground on, Laid laid, 
   /** Whether new plants drink from its outlets: not so rings under a crown to be. */
   public boolean reachesRootBalls() {
     return bed().kind() == ElementKind.BED;
+  }
+
+  /** The plants that it waters. */
+  public List<Stand> plants(Facts facts) {
+    return facts.all(YardFacts.STANDS).stream()
+        .filter(stand -> on.waters().contains(stand.in()))
+        .toList();
   }
 
   /** The tubes. */

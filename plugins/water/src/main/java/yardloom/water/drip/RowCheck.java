@@ -13,6 +13,7 @@ import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.table.Measure;
 import yardloom.kernel.table.TableFormat;
+import yardloom.kernel.unit.Length;
 
 /** Whether what is newly planted gets water from the dripline of its bed. */
 public final class RowCheck implements Check {
@@ -34,25 +35,30 @@ public final class RowCheck implements Check {
     TableFormat format = new TableFormat(plan.info().units(), plan.info().currency());
     List<Finding> found = new ArrayList<>();
     for (DripRun run : facts.all(DripRun.KEY)) {
-      RowPlaces places = RowPlaces.of(plan, run, facts);
-      if (!run.choice().isSingle() && places.isOutOfReach()) {
-        RowPlaces.Far far = places.farthest().orElseThrow();
-        found.add(
-            Finding.of(
-                    id(),
-                    Severity.NOTE,
-                    far.plant()
-                        + " stands up to "
-                        + format.withUnit(Measure.DEPTH, far.from())
-                        + " from the nearest row of dripline, which wets "
-                        + format.withUnit(Measure.DEPTH, places.reach().value())
-                        + " to each side",
-                    "lay the rows closer (`rowSpacing:`), set emitters by the plants (`emitters`), or"
-                        + " water by hand until the roots have grown to the row",
-                    BALL)
-                .about(run.bed(), run.place()));
+      if (!run.choice().isSingle()) {
+        RowPlaces places = RowPlaces.of(plan, run, facts);
+        places
+            .outOfReach()
+            .map(far -> finding(run, far, places.reach().value(), format))
+            .ifPresent(found::add);
       }
     }
     return found;
+  }
+
+  private Finding finding(DripRun run, RowPlaces.Far far, Length reach, TableFormat format) {
+    return Finding.of(
+            id(),
+            Severity.NOTE,
+            far.plant()
+                + " stands up to "
+                + format.withUnit(Measure.DEPTH, far.from())
+                + " from the nearest row of dripline, which wets "
+                + format.withUnit(Measure.DEPTH, reach)
+                + " to each side",
+            "lay the rows closer (`rowSpacing:`), set emitters by the plants (`emitters`), or"
+                + " water by hand until the roots have grown to the row",
+            BALL)
+        .about(run.bed(), run.place());
   }
 }

@@ -3,8 +3,6 @@ package yardloom.water.drip;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Predicate;
-import yardloom.facts.SoilProfile;
 import yardloom.facts.Stand;
 import yardloom.facts.YardFacts;
 import yardloom.kernel.fact.Derived;
@@ -34,40 +32,47 @@ record RowPlaces(
   record Far(String plant, Length from) {}
 
   /** Half the width of a small pot (common practice). */
-  static final Length BALL = Length.inches(2);
+  private static final Length BALL = Length.inches(2);
 
   private static final Source HALF =
       Source.commonPractice("an outlet wets as far to one side as to the other");
 
   static RowPlaces of(Plan plan, DripRun run, Facts facts) {
-    Optional<SoilProfile> soil = facts.find(YardFacts.SOIL);
-    Derived<Length> width = WettedGround.width(soil, run.choice().emitter());
     return new RowPlaces(
         first(plan, run),
         apart(run.rows()),
-        Derived.by("wetted width / 2", HALF)
-            .from("wetted width", width)
-            .gives(width.value().div(2)),
+        reach(run.choice(), facts),
         run.reachesRootBalls() ? farthest(run, facts) : Optional.empty());
   }
 
-  /** Whether water comes to its root ball only once roots have grown towards the row. */
-  boolean isOutOfReach() {
-    Length wet = reach.value().plus(BALL);
-    return farthest.filter(f -> f.from().compareTo(wet) > 0).isPresent();
+  private static Derived<Length> reach(DripChoice choice, Facts facts) {
+    Derived<Length> width = WettedGround.width(facts.find(YardFacts.SOIL), choice.emitter());
+    return Derived.by("wetted width / 2", HALF)
+        .from("wetted width", width)
+        .gives(width.value().div(2));
+  }
+
+  /** Farther from a row water comes to a root ball only once roots have grown towards it. */
+  static Length wetsBallWithin(DripChoice choice, Facts facts) {
+    return toBall(reach(choice, facts));
+  }
+
+  private static Length toBall(Derived<Length> reach) {
+    return reach.value().plus(BALL);
+  }
+
+  /** The farthest plant, where its root ball gets no water. */
+  Optional<Far> outOfReach() {
+    return farthest.filter(f -> f.from().compareTo(toBall(reach)) > 0);
   }
 
   private static Length first(Plan plan, DripRun run) {
-    Predicate<Element.Tree> own = tree -> tree.id().equals(run.bed());
-    Optional<Point> trunk =
-        plan.all(Element.Tree.class).stream().filter(own).map(Element.Tree::at).findFirst();
-    if (trunk.isPresent()) {
-      return toRow(run.rows(), trunk.get());
+    if (plan.element(run.bed()).orElse(null) instanceof Element.Tree tree) {
+      return toRow(run.rows(), tree.at());
     }
-    List<Shape> parts = run.on().shape().parts();
+    List<Line> edges = run.on().shape().parts().stream().map(Shape::outline).toList();
     return run.rows().stream()
-        .map(Line::middle)
-        .map(at -> toRow(parts.stream().map(Shape::outline).toList(), at))
+        .map(row -> toRow(edges, row.middle()))
         .min(Length::compareTo)
         .orElseThrow();
   }
@@ -83,8 +88,7 @@ record RowPlaces(
   }
 
   private static Optional<Far> farthest(DripRun run, Facts facts) {
-    return facts.all(YardFacts.STANDS).stream()
-        .filter(stand -> run.on().waters().contains(stand.in()))
+    return run.plants(facts).stream()
         .filter(stand -> stand.in().kind() == ElementKind.BED && !stand.planted().stands())
         .flatMap(stand -> far(stand, run.rows()).stream())
         .max(Comparator.comparing(Far::from).thenComparing(Far::plant));
@@ -97,7 +101,8 @@ record RowPlaces(
         .map(from -> new Far(stand.plant(), from));
   }
 
-  private static Length toRow(List<Line> rows, Point at) {
+  /** From a point to the nearest of them, at least one. */
+  static Length toRow(List<Line> rows, Point at) {
     return rows.stream()
         .map(row -> row.nearest(at).distance(at))
         .min(Length::compareTo)

@@ -55,11 +55,12 @@ final class RowShift {
       List<ElementId> waters,
       Optional<Point> feed,
       Facts in) {
-    double[] plants = plants(ground, waters, in);
-    if (!isRectangle(ground) || rows.isEmpty() || plants.length == 0) {
+    List<Point> stems = planted(waters, in).toList();
+    if (rows.isEmpty() || stems.isEmpty() || !isRectangle(ground)) {
       return rows;
     }
     LongAxis axis = LongAxis.of(ground);
+    double[] plants = stems.stream().mapToDouble(at -> across(axis, at)).toArray();
     double[] lie = rows.stream().mapToDouble(r -> across(axis, r.middle())).toArray();
     double[] moved =
         BesidePlants.of(
@@ -69,8 +70,7 @@ final class RowShift {
             plants,
             HAND.metres(),
             feed.map(at -> across(axis, at)).orElse(0.0));
-    Length wet = WettedGround.width(in.find(YardFacts.SOIL), choice.emitter()).value().div(2);
-    double reach = wet.plus(RowPlaces.BALL).metres();
+    double reach = RowPlaces.wetsBallWithin(choice, in).metres();
     if (far(moved, plants) > Math.max(reach, far(lie, plants))) {
       return rows;
     }
@@ -136,11 +136,7 @@ final class RowShift {
     return run.reachesRootBalls()
         && !run.choice().isSingle()
         && planted(run.on().waters(), facts)
-            .anyMatch(
-                at ->
-                    run.rows().stream()
-                        .anyMatch(
-                            row -> row.nearest(at).distance(at).metres() < HAND.metres() - SAME_M));
+            .anyMatch(at -> RowPlaces.toRow(run.rows(), at).metres() < HAND.metres() - SAME_M);
   }
 
   private static boolean isRectangle(Shape ground) {
@@ -150,14 +146,6 @@ final class RowShift {
     LongAxis axis = LongAxis.of(ground);
     return ground.area().squareMetres()
         >= RECTANGLE * axis.length().by(axis.width()).squareMetres();
-  }
-
-  private static double[] plants(Shape ground, List<ElementId> waters, Facts in) {
-    if (ground.isEmpty()) {
-      return new double[0];
-    }
-    LongAxis axis = LongAxis.of(ground);
-    return planted(waters, in).mapToDouble(at -> across(axis, at)).toArray();
   }
 
   /** Those that stand there when tube is laid: what follows them is sown beside it. */

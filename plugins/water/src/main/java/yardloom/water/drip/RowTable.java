@@ -53,8 +53,8 @@ public final class RowTable implements TableMaker {
             .column(Column.text("plant", "Plant farthest from a row"))
             .column(Column.of("farthest", "So far", Measure.DEPTH));
     List<DripRun> runs = facts.all(DripRun.KEY);
-    TableFormat format = new TableFormat(plan.info().units(), plan.info().currency());
-    alike(plan, facts).values().forEach(group -> table.row(row(group, runs.size(), format)));
+    alike(plan, facts)
+        .forEach((printed, group) -> table.row(row(printed.beside(), group, runs.size())));
     if (!runs.isEmpty()) {
       table.note(
           "Rows share the bed evenly along its long side, or run along its outline where that is"
@@ -69,7 +69,7 @@ public final class RowTable implements TableMaker {
 
   /** The same in sentences, for the notes on laying it; left to the table where there are many. */
   public static List<String> notes(Plan plan, Facts facts) {
-    Map<List<String>, List<Laid>> alike = alike(plan, facts);
+    Map<Printed, List<Laid>> alike = alike(plan, facts);
     if (alike.size() > MOST_NOTES) {
       return List.of("Where the rows of each bed lie: see the table of it in the report.");
     }
@@ -77,32 +77,27 @@ public final class RowTable implements TableMaker {
     alike.forEach(
         (printed, group) ->
             notes.add(
-                names(group, facts.all(DripRun.KEY).size())
+                names(runs(group), facts.all(DripRun.KEY).size())
                     + ": "
-                    + where(group.get(0).run(), printed)
+                    + where(printed)
                     + ", outlets every "
-                    + printed.get(3)
+                    + printed.outlets()
                     + "."));
     return notes;
   }
 
-  private static String where(DripRun run, List<String> printed) {
-    return printed.get(2).isEmpty()
+  private static String where(Printed printed) {
+    return printed.beside().isEmpty()
         ? "first row "
-            + printed.get(0)
-            + (run.bed().kind() == ElementKind.TREE ? " from the trunk" : " from the edge")
-            + (printed.get(1).isEmpty() ? "" : ", the next every " + printed.get(1))
-        : "rows " + printed.get(2);
+            + printed.first()
+            + (printed.apart().isEmpty() ? "" : ", the next every " + printed.apart())
+        : "rows " + printed.beside();
   }
 
   /** Whose rows lie under stems for want of room beside them, and what to do; else empty. */
   public static Optional<String> stems(Plan plan, Facts facts) {
     List<DripRun> runs = facts.all(DripRun.KEY);
-    List<Laid> under =
-        runs.stream()
-            .filter(run -> RowShift.isUnderPlants(run, facts))
-            .map(run -> new Laid(run, RowPlaces.of(plan, run, facts)))
-            .toList();
+    List<DripRun> under = runs.stream().filter(run -> RowShift.isUnderPlants(run, facts)).toList();
     return under.isEmpty()
         ? Optional.empty()
         : Optional.of(
@@ -112,37 +107,49 @@ public final class RowTable implements TableMaker {
                 + " beside it.");
   }
 
-  private static Map<List<String>, List<Laid>> alike(Plan plan, Facts facts) {
+  private static Map<Printed, List<Laid>> alike(Plan plan, Facts facts) {
     TableFormat format = new TableFormat(plan.info().units(), plan.info().currency());
-    Map<List<String>, List<Laid>> alike = new LinkedHashMap<>();
+    Map<Printed, List<Laid>> alike = new LinkedHashMap<>();
     for (DripRun run : facts.all(DripRun.KEY)) {
       Laid laid = new Laid(run, RowPlaces.of(plan, run, facts));
-      alike.computeIfAbsent(laid.printed(format), key -> new ArrayList<>()).add(laid);
+      alike.computeIfAbsent(Printed.of(laid, format), key -> new ArrayList<>()).add(laid);
     }
     return alike;
   }
 
-  private static String names(List<Laid> group, int all) {
+  private static List<DripRun> runs(List<Laid> group) {
+    return group.stream().map(Laid::run).toList();
+  }
+
+  private static String names(List<DripRun> group, int all) {
     return group.size() == all && all > 1
         ? "all"
-        : group.stream().map(laid -> laid.run().bed().name()).collect(Collectors.joining(", "));
+        : group.stream().map(run -> run.bed().name()).collect(Collectors.joining(", "));
   }
 
   /** The rows of one bed or tree. */
-  private record Laid(DripRun run, RowPlaces places) {
-    /** What whoever lays it reads; where this is the same, one line says it for all. */
-    List<String> printed(TableFormat format) {
-      return List.of(
-          format.withUnit(Measure.DEPTH, places.first()),
-          places.apart().map(apart -> format.withUnit(Measure.DEPTH, apart)).orElse(""),
-          byTape(format),
-          format.withUnit(Measure.DEPTH, run.choice().spacing()),
-          format.withUnit(Measure.DEPTH, places.reach().value()));
-    }
+  private record Laid(DripRun run, RowPlaces places) {}
 
-    /** {@code 8.0, 21.0, 40.0 in from the west side}; empty where rows share the bed evenly. */
-    String byTape(TableFormat format) {
-      return RowShift.uneven(run).map(from -> byTape(from, format)).orElse("");
+  /**
+   * What whoever lays rows reads; where this is the same, one line says it for all.
+   *
+   * @param first with what it is measured from
+   * @param apart empty with a single row
+   * @param beside {@code 8.0, 21.0, 40.0 in from the west side}; empty where rows share the bed
+   *     evenly
+   */
+  private record Printed(String first, String apart, String beside, String outlets, String reach) {
+    static Printed of(Laid laid, TableFormat format) {
+      RowPlaces places = laid.places();
+      return new Printed(
+          format.withUnit(Measure.DEPTH, places.first())
+              + (laid.run().bed().kind() == ElementKind.TREE
+                  ? " from the trunk"
+                  : " from the edge"),
+          places.apart().map(apart -> format.withUnit(Measure.DEPTH, apart)).orElse(""),
+          RowShift.uneven(laid.run()).map(from -> byTape(from, format)).orElse(""),
+          format.withUnit(Measure.DEPTH, laid.run().choice().spacing()),
+          format.withUnit(Measure.DEPTH, places.reach().value()));
     }
 
     private static String byTape(RowShift.FromSide from, TableFormat format) {
@@ -160,18 +167,17 @@ public final class RowTable implements TableMaker {
     }
   }
 
-  private static Cell[] row(List<Laid> group, int all, TableFormat format) {
-    String byTape = group.get(0).byTape(format);
+  private static Cell[] row(String beside, List<Laid> group, int all) {
     RowPlaces first = group.get(0).places();
     Optional<RowPlaces.Far> farthest =
         group.stream()
             .flatMap(laid -> laid.places().farthest().stream())
             .max(Comparator.comparing(RowPlaces.Far::from).thenComparing(RowPlaces.Far::plant));
     return new Cell[] {
-      Cell.text(names(group, all)),
+      Cell.text(names(runs(group), all)),
       Cell.of(first.first()),
-      first.apart().filter(a -> byTape.isEmpty()).map(Cell::of).orElse(Cell.BLANK),
-      Cell.text(byTape),
+      first.apart().filter(a -> beside.isEmpty()).map(Cell::of).orElse(Cell.BLANK),
+      Cell.text(beside),
       Cell.of(group.get(0).run().choice().spacing()),
       Cell.of(first.reach()),
       farthest.map(f -> Cell.text(f.plant())).orElse(Cell.BLANK),

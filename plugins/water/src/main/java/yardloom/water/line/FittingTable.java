@@ -1,7 +1,5 @@
 package yardloom.water.line;
 
-import java.util.ArrayList;
-import java.util.List;
 import java.util.Set;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
@@ -40,7 +38,7 @@ public final class FittingTable implements TableMaker {
             .column(Column.of("couplings", "Couplings to one row", Measure.COUNT))
             .column(Column.of("caps", "Flush caps", Measure.COUNT));
     for (ZoneLine line : facts.all(ZoneLine.KEY)) {
-      LineFittings its = LineFittings.of(line, beds(line, facts));
+      LineFittings its = LineFittings.of(line, Zone.of(line.number(), facts).runs(facts));
       table.row(
           Cell.number(line.number()),
           Cell.number(its.tees()),
@@ -59,16 +57,5 @@ public final class FittingTable implements TableMaker {
               + " each row's far end. In all as in the parts list.");
     }
     return table.build();
-  }
-
-  /** The dripline that a zone waters. */
-  private static List<DripRun> beds(ZoneLine line, Facts facts) {
-    List<DripRun> beds = new ArrayList<>();
-    for (DripRun run : facts.all(DripRun.KEY)) {
-      if (Zone.of(line.number(), facts).beds().contains(run.bed())) {
-        beds.add(run);
-      }
-    }
-    return beds;
   }
 }

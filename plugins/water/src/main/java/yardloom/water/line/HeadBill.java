@@ -4,8 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import yardloom.facts.BillGroup;
-import yardloom.facts.BillLine;
 import yardloom.facts.work.WorkPhase;
 import yardloom.facts.work.WorkTask;
 import yardloom.kernel.fact.Derived;
@@ -131,16 +129,6 @@ final class HeadBill {
 
   private void line(
       Optional<WorkTask> task, String item, Derived<Integer> count, String allowance) {
-    BillLine line =
-        new BillLine(
-            BillGroup.IRRIGATION,
-            WorkPhase.HEAD,
-            item,
-            Optional.empty(),
-            Optional.empty(),
-            count,
-            count,
-            allowance);
-    items.add(new Item(line, task));
+    items.add(Item.of(WorkPhase.HEAD, task, item, count, count, allowance));
   }
 }

@@ -54,6 +54,26 @@ final class LineBill {
    * @param task empty where it is set while something else is laid
    */
   record Item(BillLine line, Optional<WorkTask> task) {
+    static Item of(
+        WorkPhase phase,
+        Optional<WorkTask> task,
+        String item,
+        Derived<?> exact,
+        Derived<?> order,
+        String allowance) {
+      BillLine line =
+          new BillLine(
+              BillGroup.IRRIGATION,
+              phase,
+              item,
+              Optional.empty(),
+              Optional.empty(),
+              exact,
+              order,
+              allowance);
+      return new Item(line, task);
+    }
+
     Optional<Job> job() {
       return task.map(t -> new Job(t, line.phase(), line.exact()));
     }
@@ -293,16 +313,6 @@ final class LineBill {
       Derived<?> exact,
       Derived<?> order,
       String allowance) {
-    BillLine line =
-        new BillLine(
-            BillGroup.IRRIGATION,
-            phase,
-            item,
-            Optional.empty(),
-            Optional.empty(),
-            exact,
-            order,
-            allowance);
-    items.add(new Item(line, task));
+    items.add(Item.of(phase, task, item, exact, order, allowance));
   }
 }

@@ -104,8 +104,7 @@ public final class ZoneTable implements TableMaker {
   /** That of its thirstiest bed. */
   private static Optional<Derived<TimeSpan>> longest(Zone zone, Facts facts) {
     List<WaterDemand> demands = facts.all(WaterDemand.KEY);
-    return facts.all(DripRun.KEY).stream()
-        .filter(run -> zone.beds().contains(run.bed()))
+    return zone.runs(facts).stream()
         .flatMap(run -> PeakWatering.of(run, BedHydraulics.of(run.bed(), facts), demands).stream())
         .map(PeakWatering::weekly)
         .max(Comparator.comparing(Derived::value));

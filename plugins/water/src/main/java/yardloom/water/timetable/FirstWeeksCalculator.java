@@ -82,8 +82,7 @@ public final class FirstWeeksCalculator implements Calculator {
   }
 
   private static List<FirstWeeks> of(Plan plan, Facts in, Zone zone, List<NewPlants> plants) {
-    List<DripRun> runs =
-        in.all(DripRun.KEY).stream().filter(r -> zone.beds().contains(r.bed())).toList();
+    List<DripRun> runs = zone.runs(in);
     List<NewPlants> groups =
         plants.stream()
             .filter(g -> zone.beds().contains(g.in()) && isByLine(g.in(), runs))

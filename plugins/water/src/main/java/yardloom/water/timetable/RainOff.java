@@ -11,7 +11,6 @@ import yardloom.facts.YardFacts;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
-import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Length;
@@ -99,9 +98,7 @@ final class RainOff {
             .get()
             .rainBy()
             .of(ofMonth, climate.get().source(), weather.get().referenceEt().get(month));
-    List<ElementId> beds = Zone.of(zone, facts).beds();
-    return facts.all(DripRun.KEY).stream()
-        .filter(run -> beds.contains(run.bed()))
+    return Zone.of(zone, facts).runs(facts).stream()
         .flatMap(run -> WateringInterval.drawing(run, month, facts).stream())
         .map(s -> days(new Draws(s, month, soil.get(), weather.get()), rain, ofMonth, usable))
         .min(Comparator.comparing(Derived::value));

@@ -79,9 +79,7 @@ public final class RainOffTable implements TableMaker {
               + " holds, over what the plants use in a day; by the plant that has used it first. It"
               + " is for rain beyond the usual, which the timetable leaves out already.");
       List<Stand> plants =
-          facts.all(DripRun.KEY).stream()
-              .flatMap(run -> WateringInterval.plants(run, facts).stream())
-              .toList();
+          facts.all(DripRun.KEY).stream().flatMap(run -> run.plants(facts).stream()).toList();
       RootDepths.note(plan, plants).ifPresent(table::note);
     }
     return table.build();

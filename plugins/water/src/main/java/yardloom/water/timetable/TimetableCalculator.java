@@ -108,8 +108,7 @@ public final class TimetableCalculator implements Calculator {
   private record Need(DripRun run, Derived<TimeSpan> time) {}
 
   private static Optional<ZoneTimes.Month> month(Plan plan, Facts in, Zone zone, int m) {
-    List<DripRun> runs =
-        in.all(DripRun.KEY).stream().filter(r -> zone.beds().contains(r.bed())).toList();
+    List<DripRun> runs = zone.runs(in);
     Optional<Need> thirstiest =
         runs.stream()
             .flatMap(r -> need(r, in, m).map(time -> new Need(r, time)).stream())

@@ -7,7 +7,6 @@ import yardloom.facts.Stand;
 import yardloom.facts.YardFacts;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.Facts;
-import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Months;
@@ -52,15 +51,9 @@ public final class WateringInterval {
         .min((a, b) -> a.value().compareTo(b.value()));
   }
 
-  /** Its plants. */
-  static List<Stand> plants(DripRun run, Facts facts) {
-    List<ElementId> in = run.on().waters();
-    return facts.all(YardFacts.STANDS).stream().filter(s -> in.contains(s.in())).toList();
-  }
-
-  /** Those of them that draw water in a month. */
+  /** Its plants that draw water in a month. */
   static List<Stand> drawing(DripRun run, int month, Facts facts) {
-    return plants(run, facts).stream().filter(s -> s.thirst().kc().get(month) > 0).toList();
+    return run.plants(facts).stream().filter(s -> s.thirst().kc().get(month) > 0).toList();
   }
 
   /** What plants draw in a month, and from what. */

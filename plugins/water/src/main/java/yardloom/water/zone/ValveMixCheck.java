@@ -4,8 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
-import java.util.TreeSet;
-import java.util.function.DoublePredicate;
 import java.util.stream.Collectors;
 import yardloom.facts.Stand;
 import yardloom.facts.YardFacts;
@@ -56,8 +54,8 @@ public final class ValveMixCheck implements Check {
       List<Stand> stands = stands(zone, facts);
       List<Stand> low =
           stands.stream().filter(s -> highest(s) > 0 && highest(s) < MODERATE_FROM).toList();
-      String thirsty = names(stands, kc -> kc >= HIGH_FROM);
-      if (low.isEmpty() || thirsty.isEmpty()) {
+      List<Stand> high = stands.stream().filter(s -> highest(s) >= HIGH_FROM).toList();
+      if (low.isEmpty() || high.isEmpty()) {
         continue;
       }
       Stand first = low.get(0);
@@ -66,9 +64,9 @@ public final class ValveMixCheck implements Check {
                   id(),
                   Severity.NOTE,
                   "one valve waters "
-                      + names(low, kc -> true)
+                      + names(low)
                       + " and "
-                      + thirsty
+                      + names(high)
                       + ", which at their height use these shares of reference ET: what is right for the"
                       + " one is too much or too little for the other",
                   "put dry plants into a bed of their own, whose valve runs less, or keep outlets off"
@@ -81,8 +79,7 @@ public final class ValveMixCheck implements Check {
 
   private static List<Stand> stands(Zone zone, Facts facts) {
     Set<ElementId> in =
-        facts.all(DripRun.KEY).stream()
-            .filter(run -> zone.beds().contains(run.bed()))
+        zone.runs(facts).stream()
             .flatMap(run -> run.on().waters().stream())
             .collect(Collectors.toSet());
     return facts.all(YardFacts.STANDS).stream().filter(s -> in.contains(s.in())).toList();
@@ -92,12 +89,11 @@ public final class ValveMixCheck implements Check {
     return stand.thirst().kc().stream().mapToDouble(kc -> kc).max().orElse(0);
   }
 
-  private static String names(List<Stand> stands, DoublePredicate which) {
+  private static String names(List<Stand> stands) {
     return stands.stream()
-        .filter(s -> which.test(highest(s)))
         .map(s -> String.format(Locale.ROOT, "%s (%.2f)", s.plant(), highest(s)))
-        .collect(Collectors.toCollection(TreeSet::new))
-        .stream()
+        .distinct()
+        .sorted()
         .collect(Collectors.joining(", "));
   }
 }

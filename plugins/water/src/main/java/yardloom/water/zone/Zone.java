@@ -7,6 +7,7 @@ import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.table.NameRuns;
 import yardloom.kernel.unit.Flow;
+import yardloom.water.drip.DripRun;
 
 /**
  * Beds behind one valve.
@@ -29,6 +30,11 @@ public record Zone(
   /** The zone of that number, which is one of the plan's. */
   public static Zone of(int number, Facts facts) {
     return facts.all(KEY).stream().filter(z -> z.number() == number).findFirst().orElseThrow();
+  }
+
+  /** The dripline in its beds, in the order of all dripline. */
+  public List<DripRun> runs(Facts facts) {
+    return facts.all(DripRun.KEY).stream().filter(run -> beds.contains(run.bed())).toList();
   }
 
   /** Its beds in words. */

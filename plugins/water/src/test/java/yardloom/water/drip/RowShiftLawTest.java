@@ -8,6 +8,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -44,7 +45,7 @@ class RowShiftLawTest {
   private static final ElementId BED = new ElementId(ElementKind.BED, "b");
   private static final double LONG_M = 6;
 
-  /** Half of the 2 ft that an outlet of 4 L/h wets in loam, or more, and half a small pot. */
+  /** Half of the 2 ft that an outlet of 0.5 gph wets in loam, and half a small pot. */
   private static final double REACH_M = (1 + 2 / 12.0) * 0.3048;
 
   private static Length m(double metres) {
@@ -63,14 +64,17 @@ class RowShiftLawTest {
   }
 
   private static DripRun run(double width, double apart, List<Point> at) {
+    return run(Shape.rectangle(Point.metres(0, 0), m(LONG_M), m(width)), apart, at);
+  }
+
+  private static DripRun run(Shape shape, double apart, List<Point> at) {
     Draft draft = new Draft(new PlanInfo("t", "T", "", "", "", "", UnitSystem.METRIC, "EUR"));
-    Shape shape = Shape.rectangle(Point.metres(0, 0), m(LONG_M), m(width));
     BedScope bed =
         new BedScope(
             draft,
             draft.add(BED, HERE, c -> new Element.Bed(c, shape, Element.BedUse.PERENNIAL)),
             HERE);
-    DripWords.drip(bed, Flow.litresPerHour(4), m(0.3), m(apart), null, null, null, null);
+    DripWords.drip(bed, Flow.gallonsPerHour(0.5), m(0.3), m(apart), null, null, null, null);
     Calculator stands =
         new Calculator() {
           @Override
@@ -140,6 +144,34 @@ class RowShiftLawTest {
     assertTrue(far <= Math.max(REACH_M, farEven) + 1e-9, far + " of " + farEven);
     // Where there was room and rows stay, moving them would have left a plant dry.
     assertTrue(!isRoom || stays && farEven > REACH_M - apart / 4, lie + " of " + even);
+  }
+
+  /**
+   * One row in the middle of 0.8 m, a plant 0.01 m below it: the nearest free place is 0.39 +
+   * 0.0762 m. That is 0.3512 m from another plant at 0.115 m and 0.3662 m from one at 0.1 m, of
+   * 0.3556 m that water comes to: for the second, the row stays.
+   */
+  @Example
+  void row_stays_whereAPlantWouldBeLeftDry() {
+    assertEquals(0.4662, across(run(0.8, 0.8, two(0.115))).get(0), 1e-6);
+    assertEquals(0.4, across(run(0.8, 0.8, two(0.1))).get(0), 1e-6);
+  }
+
+  /** The same bed 0.08 m narrower at one end is no rectangle: its row is led round by hand. */
+  @Example
+  void row_stays_inABedThatNarrows() {
+    Shape narrows =
+        Shape.polygon(
+            List.of(
+                Point.metres(0, 0),
+                Point.metres(LONG_M, 0),
+                Point.metres(LONG_M, 0.72),
+                Point.metres(0, 0.8)));
+    assertEquals(0.4, across(run(narrows, 0.8, two(0.115))).get(0), 1e-6);
+  }
+
+  private static List<Point> two(double low) {
+    return List.of(Point.metres(2, 0.39), Point.metres(3, low));
   }
 
   private static boolean room(double row, double apart, double width, List<Point> at) {

@@ -124,6 +124,29 @@ class DripRowsByHandTest {
         notes);
   }
 
+  /**
+   * One row in the middle of 80 in lies 40 in from the edge; one ring in the middle of 52 in of
+   * ground, from 14 in off the trunk's middle, lies 14 + 26 = 40 in from the trunk. All else is the
+   * same, but no line says both. The bush at 16.8 in stands 23.2 in from the row, the other 8.8 in.
+   */
+  @Test
+  void edgeAndTrunk_areNotOneLine() {
+    String yard =
+        YARD.formatted("18", "12.6")
+            .replace("rect(20.ft, 10.ft, 14.ft, 5.ft)", "rect(20.ft, 10.ft, 14.ft, 80.inch)")
+            .replace(
+                "0.6.gph, spacing: 14.inch, rowSpacing: 18",
+                "0.9.gph, spacing: 16.inch, rowSpacing: 60")
+            .replace("rowSpacing: 22", "rowSpacing: 40");
+    Drawn drawn = Drawn.of(yard);
+    row(drawn, "b", "40.0", "", "", "16.0", "10.8", "bush", "23.2");
+    row(drawn, "apple", "40.0", "", "", "16.0", "10.8", "", "");
+    String notes = notes(drawn);
+    assertTrue(notes.contains("b: first row 40.0 in from the edge, outlets every 16.0 in."), notes);
+    assertTrue(
+        notes.contains("apple: first row 40.0 in from the trunk, outlets every 16.0 in."), notes);
+  }
+
   private static String notes(Drawn drawn) {
     return drawn.outcome().sheets().stream()
         .filter(sheet -> sheet.id().equals("irrigation"))
