@@ -134,25 +134,35 @@ final class CareYears {
 
   private LocalDate day(CareRow.Offset offset, int year, Optional<Lot> lot) {
     Season season = season(offset.next() ? year + 1 : year);
-    LocalDate picked =
-        lot.flatMap(picking::of).map(p -> season.day(true, p.until())).orElse(season.lastFrost());
     LocalDate day =
         switch (offset.from()) {
           case LAST -> season.lastFrost();
           case FIRST -> season.firstFrost();
-          case PICKED -> picked;
-          case FIRST_OR_PICKED ->
-              picked.isAfter(season.firstFrost()) ? picked : season.firstFrost();
+          case PICKED -> picked(season, lot);
+          case FIRST_OR_PICKED -> {
+            LocalDate picked = picked(season, lot);
+            yield picked.isAfter(season.firstFrost()) ? picked : season.firstFrost();
+          }
         };
     return day.plusDays(offset.days());
+  }
+
+  /** The last day of picking; the last frost for what is not picked. */
+  private LocalDate picked(Season season, Optional<Lot> lot) {
+    return lot.flatMap(picking::of)
+        .map(p -> season.day(true, p.until()))
+        .orElse(season.lastFrost());
   }
 
   /** One act for all plants of the same days: what waits for the harvest has those of its kind. */
   private void forPlants(CareRow row, int n, int year) {
     Map<Span, List<Lot>> byDays = new TreeMap<>();
     for (Lot lot : lots.all()) {
+      if (!isDue(row, n, year, lot)) {
+        continue;
+      }
       Span days = span(row, year, Optional.of(lot));
-      if (isDue(row, n, year, lot) && !days.until().isBefore(lot.planted().orElse(start))) {
+      if (!days.until().isBefore(lot.planted().orElse(start))) {
         byDays.computeIfAbsent(days, d -> new ArrayList<>()).add(lot);
       }
     }
