@@ -150,7 +150,7 @@ final class CareYears {
   /** The last day of picking; the last frost for what is not picked. */
   private LocalDate picked(Season season, Optional<Lot> lot) {
     return lot.flatMap(picking::of)
-        .map(p -> season.day(true, p.until()))
+        .map(p -> season.day(p.until()))
         .orElse(season.lastFrost());
   }
 
