@@ -87,7 +87,6 @@ final class CareYears {
       due(row, n, firstYear + n - 1);
     }
     if (isOverWinter(row)) {
-      // What is planted in fall has a winter before its first season.
       due(row, 1, firstYear - 1);
     }
     if (row.when().last().isEmpty()) {
@@ -180,9 +179,8 @@ final class CareYears {
       count += lot.count(row.who(), garden);
     }
     Lot first = found.get(0);
-    boolean ofKind =
-        row.when().from().from().isOfKind() && !days.equals(span(row, year, Optional.empty()));
-    String suffix = ofKind ? "-" + slug(first.plant().name()) + first.suffix() : "";
+    boolean isOfAll = days.equals(span(row, year, Optional.empty()));
+    String suffix = isOfAll ? "" : "-" + slug(first.plant().name()) + first.suffix();
     List<String> kinds = found.stream().map(l -> l.plant().name()).distinct().toList();
     Derived<TimeSpan> hours = pace.hoursFor(row, count, begin, days.until());
     add(row, n, year, new Span(begin, days.until()), kinds, hours, suffix);
@@ -240,16 +238,11 @@ final class CareYears {
         new CareAct(
             slug(row.task().what())
                 + suffix
-                + (isFirstWinter(row, n, year) ? CareAct.FIRST_WINTER : ""),
+                + (year < firstYear ? CareAct.FIRST_WINTER : ""),
             new CareTask(row.task().act(), row.task().what(), how, row.task().source()),
             kinds,
             new CareAct.When(n, days.from(), days.until(), row.when().every()),
             Optional.of(hours)));
-  }
-
-  /** What is planted in fall has a winter before its first season, beside that at its end. */
-  private boolean isFirstWinter(CareRow row, int n, int year) {
-    return isOverWinter(row) && n == 1 && year < firstYear;
   }
 
   /** What the take-off adds at the end of each season. */
