@@ -148,9 +148,7 @@ final class CareYears {
 
   /** The last day of picking; the last frost for what is not picked. */
   private LocalDate picked(Season season, Optional<Lot> lot) {
-    return lot.flatMap(picking::of)
-        .map(p -> season.day(p.until()))
-        .orElse(season.lastFrost());
+    return lot.flatMap(picking::of).map(p -> season.day(p.until())).orElse(season.lastFrost());
   }
 
   /** One act for all plants of the same days: what waits for the harvest has those of its kind. */
@@ -236,9 +234,7 @@ final class CareYears {
     }
     acts.add(
         new CareAct(
-            slug(row.task().what())
-                + suffix
-                + (year < firstYear ? CareAct.FIRST_WINTER : ""),
+            slug(row.task().what()) + suffix + (year < firstYear ? CareAct.FIRST_WINTER : ""),
             new CareTask(row.task().act(), row.task().what(), how, row.task().source()),
             kinds,
             new CareAct.When(n, days.from(), days.until(), row.when().every()),

@@ -71,8 +71,7 @@ public final class PlantSchedule implements TableMaker {
         return;
       }
       plants += count;
-      variety.ifPresent(
-          v -> varieties.merge(String.join(" and ", v.names()), count, Integer::sum));
+      variety.ifPresent(v -> varieties.merge(String.join(" and ", v.names()), count, Integer::sum));
     }
   }
 
