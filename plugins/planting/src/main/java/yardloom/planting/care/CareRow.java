@@ -63,12 +63,7 @@ record CareRow(CareTask task, String who, Where where, When when, Pace pace, Rem
     /** The last day on which a kind is picked. */
     PICKED,
     /** The first frost of fall, or the last day on which a kind is picked if that is later. */
-    FIRST_OR_PICKED;
-
-    /** Whether each kind has its own. */
-    boolean isOfKind() {
-      return this == PICKED || this == FIRST_OR_PICKED;
-    }
+    FIRST_OR_PICKED
   }
 
   /** Climates. */

@@ -87,7 +87,6 @@ final class CareYears {
       due(row, n, firstYear + n - 1);
     }
     if (isOverWinter(row)) {
-      // What is planted in fall has a winter before its first season.
       due(row, 1, firstYear - 1);
     }
     if (row.when().last().isEmpty()) {
@@ -134,25 +133,33 @@ final class CareYears {
 
   private LocalDate day(CareRow.Offset offset, int year, Optional<Lot> lot) {
     Season season = season(offset.next() ? year + 1 : year);
-    LocalDate picked =
-        lot.flatMap(picking::of).map(p -> season.day(true, p.until())).orElse(season.lastFrost());
     LocalDate day =
         switch (offset.from()) {
           case LAST -> season.lastFrost();
           case FIRST -> season.firstFrost();
-          case PICKED -> picked;
-          case FIRST_OR_PICKED ->
-              picked.isAfter(season.firstFrost()) ? picked : season.firstFrost();
+          case PICKED -> picked(season, lot);
+          case FIRST_OR_PICKED -> {
+            LocalDate picked = picked(season, lot);
+            yield picked.isAfter(season.firstFrost()) ? picked : season.firstFrost();
+          }
         };
     return day.plusDays(offset.days());
+  }
+
+  /** The last day of picking; the last frost for what is not picked. */
+  private LocalDate picked(Season season, Optional<Lot> lot) {
+    return lot.flatMap(picking::of).map(p -> season.day(p.until())).orElse(season.lastFrost());
   }
 
   /** One act for all plants of the same days: what waits for the harvest has those of its kind. */
   private void forPlants(CareRow row, int n, int year) {
     Map<Span, List<Lot>> byDays = new TreeMap<>();
     for (Lot lot : lots.all()) {
+      if (!isDue(row, n, year, lot)) {
+        continue;
+      }
       Span days = span(row, year, Optional.of(lot));
-      if (isDue(row, n, year, lot) && !days.until().isBefore(lot.planted().orElse(start))) {
+      if (!days.until().isBefore(lot.planted().orElse(start))) {
         byDays.computeIfAbsent(days, d -> new ArrayList<>()).add(lot);
       }
     }
@@ -170,9 +177,8 @@ final class CareYears {
       count += lot.count(row.who(), garden);
     }
     Lot first = found.get(0);
-    boolean ofKind =
-        row.when().from().from().isOfKind() && !days.equals(span(row, year, Optional.empty()));
-    String suffix = ofKind ? "-" + slug(first.plant().name()) + first.suffix() : "";
+    boolean isOfAll = days.equals(span(row, year, Optional.empty()));
+    String suffix = isOfAll ? "" : "-" + slug(first.plant().name()) + first.suffix();
     List<String> kinds = found.stream().map(l -> l.plant().name()).distinct().toList();
     Derived<TimeSpan> hours = pace.hoursFor(row, count, begin, days.until());
     add(row, n, year, new Span(begin, days.until()), kinds, hours, suffix);
@@ -228,18 +234,11 @@ final class CareYears {
     }
     acts.add(
         new CareAct(
-            slug(row.task().what())
-                + suffix
-                + (isFirstWinter(row, n, year) ? CareAct.FIRST_WINTER : ""),
+            slug(row.task().what()) + suffix + (year < firstYear ? CareAct.FIRST_WINTER : ""),
             new CareTask(row.task().act(), row.task().what(), how, row.task().source()),
             kinds,
             new CareAct.When(n, days.from(), days.until(), row.when().every()),
             Optional.of(hours)));
-  }
-
-  /** What is planted in fall has a winter before its first season, beside that at its end. */
-  private boolean isFirstWinter(CareRow row, int n, int year) {
-    return isOverWinter(row) && n == 1 && year < firstYear;
   }
 
   /** What the take-off adds at the end of each season. */

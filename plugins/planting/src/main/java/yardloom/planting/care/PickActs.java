@@ -72,8 +72,8 @@ final class PickActs {
   private Optional<CareAct> pick(Lot lot, int n, HarvestSeason days, Bearing bearing) {
     int wait = n < CareAct.GROWN ? 0 : Math.max(0, bearing.first() - age(lot, n));
     Season season = seasonOf.apply(firstYear + n - 1 + wait);
-    LocalDate from = season.day(true, days.from());
-    LocalDate until = season.day(true, days.until());
+    LocalDate from = season.day(days.from());
+    LocalDate until = season.day(days.until());
     LocalDate planted = lot.planted().orElse(from);
     if (until.isBefore(planted)) {
       return Optional.empty();

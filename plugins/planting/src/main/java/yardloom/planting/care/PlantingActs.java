@@ -199,8 +199,8 @@ final class PlantingActs {
                 List.of(p.plant().name()),
                 new CareAct.When(
                     Math.min(thinned.get().season(), CareAct.GROWN),
-                    season.day(true, -60),
-                    season.day(true, -21),
+                    season.day(-60),
+                    season.day(-21),
                     0),
                 Optional.empty()));
       }

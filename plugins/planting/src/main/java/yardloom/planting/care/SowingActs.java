@@ -117,7 +117,7 @@ final class SowingActs {
             (kind, first) ->
                 picking
                     .of(first.lot())
-                    .map(p -> season.day(true, p.from()).toEpochDay())
+                    .map(p -> season.day(p.from()).toEpochDay())
                     .map(day -> again.plusDays(day - season.on(first.sown()).toEpochDay()))
                     .ifPresent(
                         day -> picked.add(kind + " from " + TableFormat.day(MonthDay.from(day)))));

@@ -91,12 +91,12 @@ public record HarvestSeason(int from, int until, Ends ends, Source source) {
     MonthDay begins = year.begins().value();
     List<String> roles = Growth.roles(plant);
     boolean ripens = roles.contains("fruit") || roles.contains("nut");
-    boolean waits =
-        ripens && !plant.growth().season().isAnnual() && SHIPPED.containsKey(plant.name());
+    boolean isShipped = SHIPPED.containsKey(plant.name());
+    boolean waits = isShipped && ripens && !plant.growth().season().isAnnual();
     boolean rests = ChillNeeds.of(plant).isPresent();
     return of(plant)
         .map(s -> s.grown(year))
-        .map(s -> isKilled(plant, year) ? s.before(year) : s)
+        .map(s -> isShipped && year.kills(plant) ? s.before(year) : s)
         .map(s -> waits ? s.later(begins, climate, rests) : s);
   }
 
@@ -124,12 +124,6 @@ public record HarvestSeason(int from, int until, Ends ends, Source source) {
               from, Math.min(from + DAYS - 1, Math.max(from, until + longer)), source);
       case BOTH -> new HarvestSeason(from + longer, until + longer, source);
     };
-  }
-
-  private static boolean isKilled(Plant plant, GrowingYear year) {
-    return plant.growth().season() == Plant.Season.TENDER_ANNUAL
-        && year.hasFrost()
-        && SHIPPED.containsKey(plant.name());
   }
 
   /** The same as far as the first frost of fall; of one day at least. */

@@ -65,13 +65,13 @@ public final class PlantSchedule implements TableMaker {
     }
 
     /** Plants of several varieties at once are shared out among them by the nursery. */
-    void order(Variety variety, int count) {
-      varieties.merge(String.join(" and ", variety.names()), count, Integer::sum);
-    }
-
-    void add(int count, boolean stands) {
-      plants += stands ? 0 : count;
-      standing += stands ? count : 0;
+    void add(int count, boolean stands, Optional<Variety> variety) {
+      if (stands) {
+        standing += count;
+        return;
+      }
+      plants += count;
+      variety.ifPresent(v -> varieties.merge(String.join(" and ", v.names()), count, Integer::sum));
     }
   }
 
@@ -87,11 +87,8 @@ public final class PlantSchedule implements TableMaker {
       Optional<StockForm> form =
           Optional.of(stock.of(p)).filter(f -> !p.choice().stands() && !p.at().isEmpty());
       Line line = line(byKey, keys.get(p.plant().name()), p.plant(), form, units);
-      line.add(p.at().size(), p.choice().stands());
+      line.add(p.at().size(), p.choice().stands(), Variety.of(p.bed(), p.plant().name()));
       line.spacings.add(p.spacing());
-      if (!p.choice().stands()) {
-        Variety.of(p.bed(), p.plant().name()).ifPresent(v -> line.order(v, p.at().size()));
-      }
       Thinning.of(p).ifPresent(t -> line.notes.add(thinned(p, t)));
       p.follows()
           .ifPresent(
@@ -108,10 +105,7 @@ public final class PlantSchedule implements TableMaker {
     for (Planting.Specimen s : places.specimens()) {
       Optional<StockForm> form = Optional.of(stock.of(s)).filter(f -> !s.tree().stands());
       Line line = line(byKey, keys.get(s.plant().name()), s.plant(), form, units);
-      line.add(1, s.tree().stands());
-      if (!s.tree().stands()) {
-        Variety.of(s.tree(), s.plant().name()).ifPresent(v -> line.order(v, 1));
-      }
+      line.add(1, s.tree().stands(), Variety.of(s.tree(), s.plant().name()));
       s.trained().ifPresent(t -> line.notes.add("trained as " + Choices.text(t.form())));
     }
     Table.Builder table = columns();

@@ -21,8 +21,10 @@ import yardloom.planting.year.GrowingYear;
  * @param uses bits of {@link #USES} that it has
  * @param layer the bit of its layer
  * @param stays whether it stays for years
+ * @param heldBack whether it is held back with a spade each year; the search asks it millions of
+ *     times
  */
-record Kind(Plant plant, int months, int uses, int layer, boolean stays) {
+record Kind(Plant plant, int months, int uses, int layer, boolean stays, boolean heldBack) {
   /** What a bed should have besides food. */
   static final List<String> USES =
       List.of("nitrogen fixer", "insect plant", "mulch maker", "ground cover");
@@ -61,7 +63,8 @@ record Kind(Plant plant, int months, int uses, int layer, boolean stays) {
         months,
         uses,
         1 << Growth.of(plant).layer().ordinal(),
-        Growth.of(plant).life() == Growth.Life.PERENNIAL);
+        Growth.of(plant).life() == Growth.Life.PERENNIAL,
+        CareGroups.isHeldBack(plant));
   }
 
   /** Whether it stays for years and does so only where winters are mild. */
@@ -83,14 +86,12 @@ record Kind(Plant plant, int months, int uses, int layer, boolean stays) {
     return !plant.genus().equals(other.plant.genus())
         && water(plant).sharesWith(water(other.plant))
         && soilInCommon(plant, other.plant)
-        && !(runs() && other.runs())
-        && !(overruns(other) || other.overruns(this))
-        && !(runs() && other.isLow())
-        && !(other.runs() && isLow());
+        && !overruns(other)
+        && !other.overruns(this);
   }
 
   private boolean overruns(Kind other) {
-    return other.stays && CareGroups.isHeldBack(plant);
+    return runs() && (other.runs() || other.isLow()) || heldBack && other.stays;
   }
 
   private boolean isLow() {

@@ -29,7 +29,7 @@ public final class NativeRegion {
           "central North America", new Box(28, 52, -106, -86),
           "western North America", new Box(28, 65, -170, -100),
           "southwestern North America", new Box(25, 38, -120, -100),
-          "Pacific North America", new Box(34, 62, -170, -119),
+          "Pacific North America", new Box(34, 62, -170, -120.6),
           "northern North America", new Box(43, 75, -170, -52),
           "all North America", new Box(25, 75, -170, -52));
 

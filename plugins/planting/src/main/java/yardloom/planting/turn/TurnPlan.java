@@ -23,17 +23,7 @@ public record TurnPlan(List<List<Turn>> grounds) {
 
   /** The turn of a planting; empty if its ground carries nothing else, or days are not known. */
   public Optional<Turn> of(Planting planting) {
-    return all().stream().filter(t -> isSame(t.planting(), planting)).findFirst();
-  }
-
-  /** One line may plant several, after each other or on several grounds, in a loop. */
-  private static boolean isSame(Planting a, Planting b) {
-    return a.bed().id().equals(b.bed().id())
-        && a.place().equals(b.place())
-        && a.plant().name().equals(b.plant().name())
-        && a.follows().isPresent() == b.follows().isPresent()
-        && (a.follows().isEmpty()
-            || isSame(a.follows().get().before(), b.follows().get().before()));
+    return all().stream().filter(t -> t.planting().equals(planting)).findFirst();
   }
 
   /** The first turn of a kind that a line of a bed plants. */

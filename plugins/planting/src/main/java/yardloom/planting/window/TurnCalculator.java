@@ -95,7 +95,6 @@ public final class TurnCalculator implements Calculator {
         windows.of(plant, days).periods().stream()
             .map(w -> new TurnDays.Window(w.from().value(), w.until().value()))
             .toList();
-    boolean tender = plant.growth().season() == Plant.Season.TENDER_ANNUAL && year.hasFrost();
     Optional<MonthDay> lifted =
         plant.growth().window().equals(OVER_WINTER) && said.isEmpty()
             ? HarvestSeason.of(plant)
@@ -108,7 +107,7 @@ public final class TurnCalculator implements Calculator {
         sown,
         days,
         line.flatMap(Next::on),
-        tender ? Optional.of(year.ends().value()) : Optional.empty(),
+        year.kills(plant) ? Optional.of(year.ends().value()) : Optional.empty(),
         lifted);
   }
 

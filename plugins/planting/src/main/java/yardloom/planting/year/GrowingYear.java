@@ -9,6 +9,7 @@ import yardloom.facts.YardFacts;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.unit.YearDay;
+import yardloom.planting.catalogue.Plant;
 
 /**
  * The days that planting, bloom, picking and care are counted from: the usual last and first frost,
@@ -41,6 +42,11 @@ public record GrowingYear(Derived<MonthDay> begins, Derived<MonthDay> ends, bool
   public int days() {
     LocalDate from = begins.value().atYear(YEAR);
     return (int) (YearDay.next(ends.value(), from).toEpochDay() - from.toEpochDay());
+  }
+
+  /** Whether its first frost kills a kind. */
+  public boolean kills(Plant plant) {
+    return hasFrost && plant.growth().season() == Plant.Season.TENDER_ANNUAL;
   }
 
   /** How tables call the day it begins. */

@@ -144,6 +144,21 @@ class CareAfterPickingTest {
         () -> rows(yard, "Pick").toString());
   }
 
+  /**
+   * Sour cherries are picked to day 75 after the last frost, 25 April: 9 July; apricots to day 90,
+   * 24 July. Both are pruned from the day after to 35 days after.
+   */
+  @ParameterizedTest(name = "{0}: {1} to {2}")
+  @CsvSource({"sour cherry, 10 Jul, 13 Aug", "apricot, 25 Jul, 28 Aug"})
+  void stoneFruitThatCankers_isPrunedAfterTheHarvest(String kind, String from, String until) {
+    PlantYard yard = PlantYard.us("2026-03-10");
+    yard.frost("04-25", "10-14");
+    yard.tree("t", kind, 20, 20, 1);
+    assertEquals(
+        "Prune cherries and apricots | " + kind + " | " + from + " | " + until,
+        first(yard, "Prune cherries and apricots", 4));
+  }
+
   private static final List<String> WAITING =
       List.of("Clear annuals", "Cut fruited canes", "Renew strawberries", "Feed asparagus");
 

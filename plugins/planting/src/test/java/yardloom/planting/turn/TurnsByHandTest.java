@@ -81,6 +81,23 @@ class TurnsByHandTest {
     assertTrue(beans.endsWith("24 after pea, 1 Jul; 24 after spinach, 27 May"), beans);
   }
 
+  /**
+   * Peas planted twice on one line of a loop, beans after the first of them: the other peas stand
+   * alone, so no days are cut. 28 days before and 14 after 20 April, 98 and 70 before 20 October.
+   */
+  @Test
+  void sameKindOfOneLine_standsAloneWhereNothingFollows() {
+    PlantYard yard = PlantYard.us("2026-03-01");
+    yard.frost("04-20", "10-20");
+    BedScope bed = yard.bed("A", 0, 0, 3, 12);
+    plant(bed, "pea", 3, 12);
+    plant(bed, "pea", 3, 12);
+    next(bed, "pole bean", "pea", null, 6, 18);
+    assertEquals(
+        List.of("pea | sow or set out | 23 Mar | 4 May", "pea | second sowing | 14 Jul | 11 Aug"),
+        yard.printed("planting-times").subList(0, 2));
+  }
+
   /** Days of planting of the first are cut so that the last is still in time. */
   @Test
   void windows_leaveTimeForWhatFollows() {

@@ -36,9 +36,9 @@ public record Season(int year, LocalDate lastFrost, LocalDate firstFrost) {
     return season;
   }
 
-  /** The day so many days after one of its frosts. */
-  public LocalDate day(boolean afterLast, int days) {
-    return (afterLast ? lastFrost : firstFrost).plusDays(days);
+  /** The day so many days after its last frost, before it if negative. */
+  public LocalDate day(int days) {
+    return lastFrost.plusDays(days);
   }
 
   /** The date within a year from 120 days before its last frost that has this month and day. */

@@ -38,9 +38,10 @@ class SeasonDaysTest {
   }
 
   @Test
-  void days_areCountedFromEitherFrost() {
-    assertEquals(LocalDate.of(2027, 3, 30), NORTH.day(true, 10));
-    assertEquals(LocalDate.of(2027, 11, 1), NORTH.day(false, -14));
+  void days_areCountedFromTheLastFrost() {
+    assertEquals(LocalDate.of(2027, 3, 30), NORTH.day(10));
+    assertEquals(LocalDate.of(2027, 3, 6), NORTH.day(-14));
+    assertEquals(LocalDate.of(2027, 11, 15), NORTH.firstFrost());
   }
 
   @Test
