@@ -54,6 +54,23 @@ public final class Making {
     return name;
   }
 
+  /**
+   * A text without the spaces at its ends.
+   *
+   * @param what the text, as the message has it
+   * @param most letters, those spaces included
+   * @throws PlanException (OUT_OF_RANGE) if it is blank or longer
+   */
+  public static String text(PlanScope in, String what, String text, int most) {
+    if (text.isBlank() || text.length() > most) {
+      throw new PlanException(
+          ProblemCode.OUT_OF_RANGE,
+          in.place(),
+          what + " has 1 to " + most + " letters, got " + text.length());
+    }
+    return text.strip();
+  }
+
   /** Control characters, breaks of lines, and the marks that override the direction of writing. */
   private static boolean steers(int c) {
     return Character.isISOControl(c)

@@ -88,12 +88,6 @@ public final class ContactWords {
   }
 
   private static String line(PlanScope plan, String what, String text, int most) {
-    if (text.isBlank() || text.length() > most) {
-      throw new PlanException(
-          ProblemCode.OUT_OF_RANGE,
-          plan.place(),
-          what + " has 1 to " + most + " letters, got " + text.length());
-    }
-    return Making.plain(what.replaceFirst("^the ", ""), text.strip());
+    return Making.plain(what.replaceFirst("^the ", ""), Making.text(plan, what, text, most));
   }
 }
