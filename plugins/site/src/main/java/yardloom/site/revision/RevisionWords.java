@@ -49,8 +49,8 @@ public final class RevisionWords {
               + name.length()
               + "; say the rest with `what:`");
     }
-    String changed = Making.text(plan, "what a revision changed", what, LONGEST_TEXT);
-    Revision said = new Revision(name, day(plan, date), Making.plain("change", changed));
+    String changed = Making.line(plan, "what a revision changed", what, LONGEST_TEXT);
+    Revision said = new Revision(name, day(plan, date), changed);
     Draft draft = plan.draft();
     for (Attributes.Entry<Revision> earlier : draft.attributes().all(Revision.KEY)) {
       requireLater(plan, said, earlier);
