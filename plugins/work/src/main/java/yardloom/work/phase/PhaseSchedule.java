@@ -173,24 +173,16 @@ public final class PhaseSchedule {
         id == WorkPhase.ESTABLISH
             ? next.begins() + span(next)
             : days.end(next.begins(), next.hours(), next.phase().leastDays());
-    PhaseTime time =
-        new PhaseTime(
-            next.phase(),
-            next.begins(),
-            ends,
-            next.hours(),
-            Optional.empty(),
-            Optional.empty(),
-            next.why());
     times.add(
         new PhaseTime(
-            next.phase(),
-            next.begins(),
-            ends,
-            next.hours(),
-            work.start().map(s -> work.workdays().day(s, time.firstDay())),
-            work.start().map(s -> work.workdays().day(s, time.lastDay())),
-            next.why()));
+                next.phase(),
+                next.begins(),
+                ends,
+                next.hours(),
+                Optional.empty(),
+                Optional.empty(),
+                next.why())
+            .dated(work));
     return ends;
   }
 
