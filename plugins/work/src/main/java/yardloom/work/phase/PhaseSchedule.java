@@ -217,6 +217,9 @@ public final class PhaseSchedule {
   /** When the last visit is over that plants any of {@code kinds}; 0 where none is known. */
   private double planted(Set<String> kinds, LocalDate start) {
     double last = 0;
+    if (kinds.isEmpty()) {
+      return last;
+    }
     for (PhaseTime time : times) {
       for (PlantingVisit visit : PlantingVisit.laterThan(time, given.windows(), work.workdays())) {
         if (visit.kinds().keySet().stream().anyMatch(kinds::contains)) {
