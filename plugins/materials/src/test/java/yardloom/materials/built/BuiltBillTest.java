@@ -82,6 +82,20 @@ class BuiltBillTest {
   }
 
   /**
+   * A lane for trucks of 10 by 21 ft where no width is said, 210 sq ft: 4 in of gravel are 70 cu
+   * ft, 2.593 cu yd, a fifth more 3.11, so 3.5; a base of 6 in as under cars (BuiltPartsTest) is
+   * 105 cu ft, 3.889 cu yd, a fifth more 4.67, so 5.
+   */
+  @Test
+  void lane_isTenFeetWide_onABaseForCars() {
+    PlanKit kit = PlanKit.us();
+    BuiltWords.truckLane(kit.words(), "lane", north(21), null, null, false);
+    Results results = PlanKit.run(kit.plan());
+    bulk(results, "gravel", 70, 3.5);
+    bulk(results, "gravel base", 105, 5);
+  }
+
+  /**
    * Two risers and a tread make 26 or 27 in (a garden magazine); the marks at 24 and 28 in and the
    * least tread of 11 in are our own. Treads lie between the risers, one less than these.
    */
