@@ -52,8 +52,7 @@ public final class Making {
 
   private static String oneLine(String what, String text) {
     if (text.chars().anyMatch(Making::steers)) {
-      throw new PlanException(
-          ProblemCode.OUT_OF_RANGE, what + " must be one line of plain text");
+      throw new PlanException(ProblemCode.OUT_OF_RANGE, what + " must be one line of plain text");
     }
     return text;
   }

@@ -45,7 +45,8 @@ public final class ContactWords {
       @Opt(name = "onSite", help = "whether drivers reach this one in the yard", fallback = "false")
           Boolean onSite) {
     Making.name("contact", name);
-    String what = role == null ? "" : Making.line(plan, "the role of a contact", role, LONGEST_ROLE);
+    String what =
+        role == null ? "" : Making.line(plan, "the role of a contact", role, LONGEST_ROLE);
     Making.once(
         plan, ContactCalculator.CONTACT, c -> c.name().equals(name), "contact '" + name + "'");
     plan.draft()

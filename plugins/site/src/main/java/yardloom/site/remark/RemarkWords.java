@@ -82,9 +82,6 @@ public final class RemarkWords {
     String reason = Making.text(plan, "a reason", why, MOST);
     plan.draft()
         .attributes()
-        .add(
-            Acceptance.KEY,
-            new Acceptance(rule, Optional.ofNullable(of), reason),
-            plan.place());
+        .add(Acceptance.KEY, new Acceptance(rule, Optional.ofNullable(of), reason), plan.place());
   }
 }

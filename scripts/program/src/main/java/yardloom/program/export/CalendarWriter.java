@@ -89,6 +89,7 @@ public final class CalendarWriter {
   private static LocalDate issued(PlanInfo plan, List<DiaryEntry> diary) {
     return plan.issued()
         .orElseGet(
-            () -> diary.stream().map(DiaryEntry::from).min(Comparator.naturalOrder()).orElseThrow());
+            () ->
+                diary.stream().map(DiaryEntry::from).min(Comparator.naturalOrder()).orElseThrow());
   }
 }

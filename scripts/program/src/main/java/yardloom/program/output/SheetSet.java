@@ -137,10 +137,13 @@ public final class SheetSet {
   }
 
   private List<ComposedSheet> compose(List<SheetPlan> chosen) {
-    return new SheetComposer(FontWidths.shipped(), memory).composeSet(requests(chosen, plan -> true));
+    return new SheetComposer(FontWidths.shipped(), memory)
+        .composeSet(requests(chosen, plan -> true));
   }
 
-  /** Of the set of {@code chosen} sheets, the requests of those that {@code wanted} lets through. */
+  /**
+   * Of the set of {@code chosen} sheets, the requests of those that {@code wanted} lets through.
+   */
   private List<SheetRequest> requests(List<SheetPlan> chosen, Predicate<SheetPlan> wanted) {
     List<SheetPlan> plans = new ArrayList<>(chosen);
     if (plans.stream().noneMatch(SheetSet::isWorkDrawing) && !isChosen(chosen)) {
