@@ -47,11 +47,40 @@ public final class Making {
    *     direction of what is written behind it
    */
   public static String plain(String what, String name) {
-    if (name.chars().anyMatch(Making::steers)) {
-      throw new PlanException(
-          ProblemCode.OUT_OF_RANGE, "the name of a " + what + " must be one line of plain text");
+    return oneLine("the name of a " + what, name);
+  }
+
+  private static String oneLine(String what, String text) {
+    if (text.chars().anyMatch(Making::steers)) {
+      throw new PlanException(ProblemCode.OUT_OF_RANGE, what + " must be one line of plain text");
     }
-    return name;
+    return text;
+  }
+
+  /**
+   * A text without the spaces at its ends.
+   *
+   * @param what the text, as the message has it
+   * @param most letters, those spaces included
+   * @throws PlanException (OUT_OF_RANGE) if it is blank or longer
+   */
+  public static String text(PlanScope in, String what, String text, int most) {
+    if (text.isBlank() || text.length() > most) {
+      throw new PlanException(
+          ProblemCode.OUT_OF_RANGE,
+          in.place(),
+          what + " has 1 to " + most + " letters, got " + text.length());
+    }
+    return text.strip();
+  }
+
+  /**
+   * The same, where it goes into one line.
+   *
+   * @throws PlanException (OUT_OF_RANGE) also for what {@link #plain} refuses
+   */
+  public static String line(PlanScope in, String what, String text, int most) {
+    return oneLine(what, text(in, what, text, most));
   }
 
   /** Control characters, breaks of lines, and the marks that override the direction of writing. */

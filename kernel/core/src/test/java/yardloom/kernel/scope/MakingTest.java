@@ -68,6 +68,19 @@ class MakingTest {
   }
 
   @Test
+  void text_isOneToSoManyLetters_withoutTheSpacesAboutIt() {
+    assertEquals("old well", Making.text(in, "a note", " old well ", 10));
+    refused(
+        ProblemCode.OUT_OF_RANGE,
+        "a note has 1 to 10 letters, got 11",
+        () -> Making.text(in, "a note", " old wells ", 10));
+    refused(
+        ProblemCode.OUT_OF_RANGE,
+        "a note has 1 to 10 letters, got 1",
+        () -> Making.text(in, "a note", " ", 10));
+  }
+
+  @Test
   void element_standsInTheDraftAtItsWord() {
     ElementDraft kale = bed("kale");
     assertEquals(new ElementId(ElementKind.BED, "kale"), kale.id());

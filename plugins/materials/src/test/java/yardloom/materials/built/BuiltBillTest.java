@@ -97,7 +97,7 @@ class BuiltBillTest {
   @Test
   void gravelThatBearsTrucks_hasABaseAsForCars() {
     PlanKit lane = PlanKit.us();
-    BarrierWords.truckLane(lane.words(), "lane", north(40), Length.feet(9), null, false);
+    BuiltWords.truckLane(lane.words(), "lane", north(40), Length.feet(9), null, false);
     Results results = PlanKit.run(lane.plan());
     bulk(results, "gravel", 120, 5.5);
     bulk(results, "gravel base", 180, 8);
@@ -108,6 +108,20 @@ class BuiltBillTest {
     bulk(foot, "gravel", 120, 5.5);
     assertTrue(PlanKit.line(foot, "gravel base").isEmpty());
     assertEquals(120, dug(foot), 1e-6);
+  }
+
+  /**
+   * A lane for trucks of 10 by 21 ft where no width is said, 210 sq ft: 4 in of gravel are 70 cu
+   * ft, 2.593 cu yd, a fifth more 3.11, so 3.5; a base of 6 in as under cars (BuiltPartsTest) is
+   * 105 cu ft, 3.889 cu yd, a fifth more 4.67, so 5.
+   */
+  @Test
+  void lane_isTenFeetWide_onABaseForCars() {
+    PlanKit kit = PlanKit.us();
+    BuiltWords.truckLane(kit.words(), "lane", north(21), null, null, false);
+    Results results = PlanKit.run(kit.plan());
+    bulk(results, "gravel", 70, 3.5);
+    bulk(results, "gravel base", 105, 5);
   }
 
   /**

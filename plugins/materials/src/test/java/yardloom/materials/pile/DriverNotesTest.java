@@ -20,7 +20,7 @@ import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.unit.Angle;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Volume;
-import yardloom.site.built.BarrierWords;
+import yardloom.site.built.BuiltWords;
 import yardloom.site.built.BuiltWords;
 import yardloom.site.lot.LotWords;
 
@@ -91,7 +91,7 @@ class DriverNotesTest {
         Line.between(
             new Point(Length.feet(70), Length.feet(-40)),
             new Point(Length.feet(70), Length.inches(-shortIn)));
-    BarrierWords.truckLane(kit.words(), "lane", middle, Length.feet(11), null, true);
+    BuiltWords.truckLane(kit.words(), "lane", middle, Length.feet(11), null, true);
     assertEquals(
         wideFt, PlanKit.run(kit.plan()).all(YardFacts.PILES).get(0).spot().access().feet(), 1e-9);
   }

@@ -3,7 +3,6 @@ package yardloom.site.built;
 import yardloom.facts.built.Barrier;
 import yardloom.facts.built.Barrier.Made;
 import yardloom.facts.built.Flight;
-import yardloom.facts.mulch.TruckLane;
 import yardloom.kernel.geom.Line;
 import yardloom.kernel.geom.PathStrip;
 import yardloom.kernel.geom.Shape;
@@ -32,7 +31,6 @@ public final class BarrierWords {
   private static final Length HEDGE_PLANTS = Length.feet(2);
   private static final Length BLOCK_LENGTH = Length.inches(12);
   private static final Length BLOCK_HEIGHT = Length.inches(6);
-  private static final Length LANE_WIDTH = Length.feet(10);
   private static final Length STEPS_WIDTH = Length.feet(4);
   private static final Length RISER = Length.inches(7);
   private static final Length LEAST_SPACING = Length.inches(6);
@@ -147,35 +145,6 @@ public final class BarrierWords {
             Limits.positive(
                 "the height of a course", Limits.or(course, BLOCK_HEIGHT), Limits.THICKNESS));
     return barrier(in, name, line, height, 0, Limits.or(thickness, WALL_THICKNESS), standing, how);
-  }
-
-  @Verb(
-      help =
-          "A lane that trucks drive on, hard enough for them: a new one has a base as for cars. A drop"
-              + " zone that it touches is reached by it, unless that says another `way`.",
-      example =
-          "truckLane('lane', line([point(70.ft, 0.ft), point(70.ft, 30.ft)]), width: 11.ft,"
-              + " standing: false)")
-  public static Handle truckLane(
-      PlanScope in,
-      @Arg(name = "name", help = "its name on the plan") String name,
-      @Arg(name = "line", help = "its middle, from the street inward") Line line,
-      @Opt(name = "width", help = "how wide it is", fallback = "10 ft (3.05 m)") Length width,
-      @Opt(name = "surface", help = "what it is made of", fallback = "gravel") String surface,
-      @Opt(
-              name = "standing",
-              help = "whether it is there already; what is not is to be laid",
-              fallback = "true")
-          Boolean standing) {
-    ElementId id = Making.id(ElementKind.PAVING, name);
-    Length wide =
-        Limits.positive("the width of a lane", Limits.or(width, LANE_WIDTH), Limits.PATH_WIDTH);
-    Shape ground = PathStrip.centred(line, wide);
-    String hard = Limits.or(surface, "gravel");
-    ElementDraft element = Making.add(in, id, c -> new Element.Paving(c, ground, hard));
-    element.attributes().add(TruckLane.KEY, new TruckLane(line, wide), in.place());
-    Making.standing(element, standing);
-    return Handle.along(id, line, ground);
   }
 
   @Verb(

@@ -2,6 +2,7 @@ package yardloom.site.built;
 
 import java.util.function.Consumer;
 import yardloom.facts.built.Pad;
+import yardloom.facts.mulch.TruckLane;
 import yardloom.kernel.geom.Line;
 import yardloom.kernel.geom.PathStrip;
 import yardloom.kernel.geom.Point;
@@ -34,6 +35,8 @@ public final class BuiltWords {
 
   /** Common practice under sheds. */
   private static final Length BASE = Length.inches(4);
+
+  private static final Length LANE_WIDTH = Length.feet(10);
 
   private BuiltWords() {}
 
@@ -151,6 +154,35 @@ public final class BuiltWords {
     String hard = Limits.or(surface, "hard surface");
     Making.standing(Making.add(in, id, c -> new Element.Paving(c, shape, hard)), standing);
     return new Handle(id, shape);
+  }
+
+  @Verb(
+      help =
+          "A lane that trucks drive on, hard enough for them: a new one has a base as for cars. A drop"
+              + " zone that it touches is reached by it, unless that says another `way`.",
+      example =
+          "truckLane('lane', line([point(70.ft, 0.ft), point(70.ft, 30.ft)]), width: 11.ft,"
+              + " standing: false)")
+  public static Handle truckLane(
+      PlanScope in,
+      @Arg(name = "name", help = "its name on the plan") String name,
+      @Arg(name = "line", help = "its middle, from the street inward") Line line,
+      @Opt(name = "width", help = "how wide it is", fallback = "10 ft (3.05 m)") Length width,
+      @Opt(name = "surface", help = "what it is made of", fallback = "gravel") String surface,
+      @Opt(
+              name = "standing",
+              help = "whether it is there already; what is not is to be laid",
+              fallback = "true")
+          Boolean standing) {
+    ElementId id = Making.id(ElementKind.PAVING, name);
+    Length wide =
+        Limits.positive("the width of a lane", Limits.or(width, LANE_WIDTH), Limits.PATH_WIDTH);
+    Shape ground = PathStrip.centred(line, wide);
+    String hard = Limits.or(surface, "gravel");
+    ElementDraft element = Making.add(in, id, c -> new Element.Paving(c, ground, hard));
+    element.attributes().add(TruckLane.KEY, new TruckLane(line, wide), in.place());
+    Making.standing(element, standing);
+    return Handle.along(id, line, ground);
   }
 
   @Verb(

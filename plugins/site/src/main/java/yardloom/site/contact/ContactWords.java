@@ -45,7 +45,8 @@ public final class ContactWords {
       @Opt(name = "onSite", help = "whether drivers reach this one in the yard", fallback = "false")
           Boolean onSite) {
     Making.name("contact", name);
-    String what = role == null ? "" : line(plan, "the role of a contact", role, LONGEST_ROLE);
+    String what =
+        role == null ? "" : Making.line(plan, "the role of a contact", role, LONGEST_ROLE);
     Making.once(
         plan, ContactCalculator.CONTACT, c -> c.name().equals(name), "contact '" + name + "'");
     plan.draft()
@@ -62,7 +63,7 @@ public final class ContactWords {
   public static void siteAddress(
       PlanScope plan,
       @Arg(name = "address", help = "in one line, at most 120 letters") String address) {
-    String said = line(plan, "the address", address, LONGEST_ADDRESS);
+    String said = Making.line(plan, "the address", address, LONGEST_ADDRESS);
     Making.once(plan, ContactCalculator.ADDRESS, a -> true, "the address of the yard");
     plan.draft().attributes().add(ContactCalculator.ADDRESS, said, plan.place());
   }
@@ -85,15 +86,5 @@ public final class ContactWords {
               + " extension behind if need be: '+1 217 555 0142 ext 3'");
     }
     return said.strip();
-  }
-
-  private static String line(PlanScope plan, String what, String text, int most) {
-    if (text.isBlank() || text.length() > most) {
-      throw new PlanException(
-          ProblemCode.OUT_OF_RANGE,
-          plan.place(),
-          what + " has 1 to " + most + " letters, got " + text.length());
-    }
-    return Making.plain(what.replaceFirst("^the ", ""), text.strip());
   }
 }

@@ -51,32 +51,31 @@ final class CrownPicture {
       Style body = deciduous ? DECIDUOUS : EVERGREEN;
       Style light = deciduous ? DECIDUOUS_LIGHT : EVERGREEN_LIGHT;
       Optional<FlatCrown> flat = tree.attributes().get(FlatCrown.KEY);
+      Shape crown =
+          flat.map(f -> f.about(tree.at())).orElseGet(() -> lobed(tree.at(), radius, 0, 0, 1));
       if (flat.isPresent()) {
         FlatCrown along = flat.get();
         FlatCrown inner =
             new FlatCrown(along.width().times(0.9), along.depth().times(0.4), along.bearing());
-        marks.add(new Mark.Region(along.about(tree.at()), body, about));
+        marks.add(new Mark.Region(crown, body, about));
         marks.add(new Mark.Region(inner.about(tree.at()), light, about));
       } else {
         marks.add(new Mark.Region(lobed(tree.at(), radius, 0.08, -0.08, 1), SHADE, about));
-        marks.add(new Mark.Region(lobed(tree.at(), radius, 0, 0, 1), body, about));
+        marks.add(new Mark.Region(crown, body, about));
         marks.add(new Mark.Region(lobed(tree.at(), radius, -0.16, 0.16, 0.62), light, about));
       }
       marks.add(
           new Mark.Region(
               lobed(tree.at(), Math.max(STEM_M, tree.trunk().metres() / 2), 0, 0, 1), STEM, about));
-      marks.add(name(tree, radius));
+      marks.add(name(tree, crown, flat));
     }
     return marks;
   }
 
   /** Off the stem: in the lower part of a round crown, on one arm of a tree trained flat. */
-  private static Mark name(Element.Tree tree, double radiusM) {
-    Optional<FlatCrown> flat = tree.attributes().get(FlatCrown.KEY);
-    Shape crown =
-        flat.map(f -> f.about(tree.at())).orElseGet(() -> lobed(tree.at(), radiusM, 0, 0, 1));
+  private static Mark name(Element.Tree tree, Shape crown, Optional<FlatCrown> flat) {
     double turn = flat.map(f -> StrictMath.toRadians(f.bearing().degrees())).orElse(0.0);
-    double offM = NAME_OFF * flat.map(f -> f.width().metres() / 2).orElse(radiusM);
+    double offM = NAME_OFF * flat.map(FlatCrown::width).orElse(tree.crown()).metres() / 2;
     Point at =
         Point.metres(
             tree.at().x().metres() - offM * StrictMath.sin(turn),

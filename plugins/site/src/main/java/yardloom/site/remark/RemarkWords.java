@@ -5,6 +5,7 @@ import yardloom.kernel.check.Acceptance;
 import yardloom.kernel.geom.Point;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
+import yardloom.kernel.scope.Making;
 import yardloom.kernel.scope.PlanScope;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.vocab.Arg;
@@ -25,8 +26,8 @@ public final class RemarkWords {
       PlanScope plan,
       @Arg(name = "text", help = "what it says, at most 160 letters") String text,
       @Opt(name = "at", help = "what it points to", required = true) Point at) {
-    requireText(plan, "a note", text);
-    plan.draft().attributes().add(Remark.NOTE, new Remark.Note(text.strip(), at), plan.place());
+    String said = Making.text(plan, "a note", text, MOST);
+    plan.draft().attributes().add(Remark.NOTE, new Remark.Note(said, at), plan.place());
   }
 
   @Verb(
@@ -48,10 +49,7 @@ public final class RemarkWords {
           plan.place(),
           "a dimension needs two points apart from each other");
     }
-    String before = text == null ? "" : text.strip();
-    if (text != null) {
-      requireText(plan, "the text of a dimension", text);
-    }
+    String before = text == null ? "" : Making.text(plan, "the text of a dimension", text, MOST);
     plan.draft()
         .attributes()
         .add(
@@ -81,21 +79,9 @@ public final class RemarkWords {
       @Opt(name = "why", help = "the reason, printed with the finding", required = true) String why,
       @Opt(name = "of", help = "only for the element of this name", fallback = "all it finds")
           String of) {
-    requireText(plan, "a reason", why);
+    String reason = Making.text(plan, "a reason", why, MOST);
     plan.draft()
         .attributes()
-        .add(
-            Acceptance.KEY,
-            new Acceptance(rule, Optional.ofNullable(of), why.strip()),
-            plan.place());
-  }
-
-  private static void requireText(PlanScope plan, String what, String text) {
-    if (text.isBlank() || text.length() > MOST) {
-      throw new PlanException(
-          ProblemCode.OUT_OF_RANGE,
-          plan.place(),
-          what + " has 1 to " + MOST + " letters, got " + text.length());
-    }
+        .add(Acceptance.KEY, new Acceptance(rule, Optional.ofNullable(of), reason), plan.place());
   }
 }

@@ -49,12 +49,8 @@ public final class RevisionWords {
               + name.length()
               + "; say the rest with `what:`");
     }
-    if (what.isBlank() || what.length() > LONGEST_TEXT) {
-      throw outOfRange(
-          plan,
-          "what a revision changed has 1 to " + LONGEST_TEXT + " letters, got " + what.length());
-    }
-    Revision said = new Revision(name, day(plan, date), Making.plain("change", what.strip()));
+    String changed = Making.line(plan, "what a revision changed", what, LONGEST_TEXT);
+    Revision said = new Revision(name, day(plan, date), changed);
     Draft draft = plan.draft();
     for (Attributes.Entry<Revision> earlier : draft.attributes().all(Revision.KEY)) {
       requireLater(plan, said, earlier);

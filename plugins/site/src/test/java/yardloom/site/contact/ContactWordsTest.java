@@ -92,6 +92,10 @@ class ContactWordsTest {
       refused(() -> ContactWords.contact(in("plan"), text, "811", null, null));
     }
     refused(() -> ContactWords.contact(in("plan"), "x", "811", "w".repeat(61), null));
+    assertTrue(
+        refused(() -> ContactWords.siteAddress(in("plan"), "two\nlines"))
+            .getMessage()
+            .contains("the address must be one line of plain text"));
     ContactWords.contact(in("plan"), "x", "811", "w".repeat(60), null);
     ContactWords.siteAddress(in("plan"), "w".repeat(120));
   }

@@ -125,6 +125,10 @@ class RevisionWordsTest {
           "",
           () -> RevisionWords.revision(kit.words(), "A", "2026-04-02", text));
     }
+    refused(
+        ProblemCode.OUT_OF_RANGE,
+        "what a revision changed must be one line of plain text",
+        () -> RevisionWords.revision(kit.words(), "A", "2026-04-02", "two\nlines"));
     revision("n".repeat(12), "2028-02-29");
   }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import yardloom.work.phase.CrewDays;
 
 /**
  * When loads of one phase are tipped, so that no two heaps lie on one spot.
@@ -19,7 +20,6 @@ import java.util.Map;
  * of the day.
  */
 public final class DeliveryDays {
-  private static final double LATE = 0.75;
   private static final double NOON = 0.5;
 
   /** A truck that is a few minutes early finds the heap all but gone. */
@@ -67,7 +67,7 @@ public final class DeliveryDays {
     int last = Math.max(0, (int) Math.ceil(ends - EARLY) - 1);
     int day = Math.min((int) Math.floor(at + EARLY), last);
     double part = at - day;
-    if (part > LATE && day < last) {
+    if (part > CrewDays.LATE && day < last) {
       return new Time(day + 1, Delivery.When.FIRST_THING, isAfterOther);
     }
     if (part <= EARLY) {

@@ -14,12 +14,12 @@ import yardloom.work.labour.WorkSettings;
  *
  * <p>References: arithmetic; no publication is needed.
  */
-final class CrewDays {
+public final class CrewDays {
   private static final double TINY = 1e-9;
   private static final double HALF_AN_HOUR = 0.5;
 
-  /** As {@link yardloom.work.delivery.DeliveryDays} has it. */
-  private static final double LATE = 0.75;
+  /** The share of a day after which no truck comes any more. */
+  public static final double LATE = 0.75;
 
   private final WorkSettings work;
 

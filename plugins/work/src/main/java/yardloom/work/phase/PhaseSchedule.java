@@ -173,24 +173,16 @@ public final class PhaseSchedule {
         id == WorkPhase.ESTABLISH
             ? next.begins() + span(next)
             : days.end(next.begins(), next.hours(), next.phase().leastDays());
-    PhaseTime time =
-        new PhaseTime(
-            next.phase(),
-            next.begins(),
-            ends,
-            next.hours(),
-            Optional.empty(),
-            Optional.empty(),
-            next.why());
     times.add(
         new PhaseTime(
-            next.phase(),
-            next.begins(),
-            ends,
-            next.hours(),
-            work.start().map(s -> work.workdays().day(s, time.firstDay())),
-            work.start().map(s -> work.workdays().day(s, time.lastDay())),
-            next.why()));
+                next.phase(),
+                next.begins(),
+                ends,
+                next.hours(),
+                Optional.empty(),
+                Optional.empty(),
+                next.why())
+            .dated(work));
     return ends;
   }
 
@@ -199,7 +191,8 @@ public final class PhaseSchedule {
     if (phase.id() == WorkPhase.ESTABLISH) {
       return lookAfter(phase, CrewDays.evening(free), hours);
     }
-    double begins = days.begin(free, hours, given.byTruck().contains(phase.id()));
+    boolean byTruck = given.byTruck().contains(phase.id());
+    double begins = days.begin(free, hours, byTruck);
     if (work.start().isEmpty()) {
       return new Next(phase, begins, hours, "");
     }
@@ -217,19 +210,24 @@ public final class PhaseSchedule {
       hours -= later(own, work.workdays().day(start, ready));
     }
     double planted = planted(given.under().getOrDefault(phase.id(), Set.of()), start);
-    return planted > begins
-        ? new Next(phase, planted, hours, "waits until what grows under it is planted")
-        : new Next(phase, begins, hours, why);
+    if (planted > begins) {
+      why = "waits until what grows under it is planted";
+      begins = days.begin(planted, hours, byTruck);
+    }
+    return new Next(phase, begins, hours, why);
   }
 
   /** When the last visit is over that plants any of {@code kinds}; 0 where none is known. */
   private double planted(Set<String> kinds, LocalDate start) {
     double last = 0;
+    if (kinds.isEmpty()) {
+      return last;
+    }
     for (PhaseTime time : times) {
       for (PlantingVisit visit : PlantingVisit.laterThan(time, given.windows(), work.workdays())) {
         if (visit.kinds().keySet().stream().anyMatch(kinds::contains)) {
           int day = work.workdays().number(start, visit.date());
-          last = Math.max(last, day - 1 + days.of(visit.hours(given.kinds())));
+          last = Math.max(last, days.end(day - 1, visit.hours(given.kinds()), 0));
         }
       }
     }

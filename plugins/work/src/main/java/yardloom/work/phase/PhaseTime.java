@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.Set;
 import yardloom.facts.work.WorkPhase;
 import yardloom.kernel.fact.FactKey;
+import yardloom.work.labour.WorkSettings;
 
 /**
  * When a phase is worked.
@@ -32,6 +33,18 @@ public record PhaseTime(
 
   /** What comes after the crew has gone. */
   private static final Set<WorkPhase> AFTER = Set.of(WorkPhase.LATER, WorkPhase.ESTABLISH);
+
+  /** The same with its dates, if the work has a start. */
+  PhaseTime dated(WorkSettings work) {
+    return new PhaseTime(
+        phase,
+        begins,
+        ends,
+        hours,
+        work.start().map(s -> work.workdays().day(s, firstDay())),
+        work.start().map(s -> work.workdays().day(s, lastDay())),
+        why);
+  }
 
   /** The working day on which it begins, counted from 1. */
   public int firstDay() {

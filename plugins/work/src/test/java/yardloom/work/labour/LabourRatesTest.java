@@ -76,6 +76,21 @@ class LabourRatesTest {
     assertEquals(anHour, 1 / LabourData.hours(task).likely(), 1e-6 * anHour);
   }
 
+  /**
+   * 2 acres of open lawn took 6 hours with a mower of 21 in: 6 / 87,120 sq ft, 0.00007 h each (a
+   * post in a lawn trade forum). Three to fourteen times as long is our own guess for small ones.
+   */
+  @Test
+  void mowing_isThreeToFourteenTimesAnOpenLawn() {
+    var row =
+        DataTable.shipped(yardloom.work.labour.LabourData.class, "labour.csv")
+            .row("task", "mow low");
+    double open = 0.00007;
+    assertEquals(6 / (2 * 43_560.0), open, 0.000005);
+    assertEquals(3, Math.round(row.number("low_h") / open));
+    assertEquals(14, Math.round(row.number("high_h") / open));
+  }
+
   /** Who says nothing has two people of six hours: twelve fill a day, more begin another. */
   @ParameterizedTest
   @CsvSource({"0, 1", "12, 1", "12.1, 2", "24, 2", "35.9, 3", "36.1, 4"})

@@ -242,6 +242,38 @@ class PhaseScheduleTest {
     assertEquals("waits for the season of its plants", times.get(0).why());
   }
 
+  /**
+   * Garlic is set on Friday 1 October 2027 by two people of five hours. 8 h fill 0.8 of that day:
+   * chips are spread from then on, but a truck would come in its last quarter, so on Monday. Of
+   * 10.4 h the last 0.2 h of each are done the same evening, and Monday begins with the chips.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "8, false, 2027-10-01, 0.8",
+    "8, true, 2027-10-04, 0",
+    "7, true, 2027-10-01, 0.7",
+    "10.4, true, 2027-10-04, 0"
+  })
+  void chipsOverWhatIsPlantedLater_followItAsPhasesDo(
+      double garlic, boolean byTruck, String start, double gone) {
+    List<PhaseTime> times =
+        PhaseSchedule.of(
+                List.of(phase(WorkPhase.PLANT), phase(WorkPhase.LATER, WorkPhase.PLANT)),
+                new PhaseSchedule.Given(
+                    Map.of(WorkPhase.PLANT, 3 + garlic, WorkPhase.LATER, 4.0),
+                    work("2027-03-20", null, null),
+                    List.of(window("kale", "03-28", "05-14"), window("garlic", "10-01", "10-31")),
+                    Map.of("kale", 3.0, "garlic", garlic),
+                    ALL_YEAR,
+                    byTruck ? Set.of(WorkPhase.LATER) : Set.of(),
+                    Map.of(WorkPhase.LATER, Set.of("garlic"))))
+            .times();
+    PhaseTime later = of(times, WorkPhase.LATER);
+    assertEquals(LocalDate.parse(start), later.start().orElseThrow());
+    assertEquals(gone, later.gone(), 1e-9);
+    assertEquals("waits until what grows under it is planted", later.why());
+  }
+
   /** Trees before the cardboard and what is planted through it wait for seasons of their own. */
   @Test
   void treesAndPlants_waitForTheirOwnKindsOnly() {

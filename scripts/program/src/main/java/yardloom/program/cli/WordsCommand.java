@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
 import java.util.concurrent.Callable;
+import java.util.function.Consumer;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -144,16 +145,7 @@ final class WordsCommand implements Callable<Integer> {
     List<WordIndex.Found> found = new WordIndex(plugins.lexicon()).search(question);
     String near = Nearest.hint(name, plugins.lexicon().names());
     List<RowIndex.Found> rows = new RowIndex(plugins).search(question);
-    if (!rows.isEmpty()) {
-      console.say("`" + question + "` is found in lists:");
-      rows.stream()
-          .limit(MOST)
-          .forEach(r -> console.say(String.format("  %-22s words %s", r.name(), r.list())));
-      if (rows.size() > MOST) {
-        console.say("  and " + (rows.size() - MOST) + " more");
-      }
-      found.stream().findFirst().ifPresent(f -> console.say("These words speak of it:"));
-    } else if (found.isEmpty()) {
+    if (rows.isEmpty() && found.isEmpty()) {
       console.complain(
           "there is no word `"
               + name
@@ -166,12 +158,20 @@ final class WordsCommand implements Callable<Integer> {
     }
     if (rows.isEmpty()) {
       console.say("no word is called `" + question + "`." + near + " These speak of it:");
+    } else {
+      console.say("`" + question + "` is found in lists:");
+      most(rows, r -> console.say(String.format("  %-22s words %s", r.name(), r.list())));
+      found.stream().findFirst().ifPresent(f -> console.say("These words speak of it:"));
     }
-    found.stream().limit(MOST).forEach(this::line);
-    if (found.size() > MOST) {
-      console.say("  and " + (found.size() - MOST) + " more");
-    }
+    most(found, this::line);
     return ExitCode.FINE;
+  }
+
+  private <T> void most(List<T> all, Consumer<T> line) {
+    all.stream().limit(MOST).forEach(line);
+    if (all.size() > MOST) {
+      console.say("  and " + (all.size() - MOST) + " more");
+    }
   }
 
   private void line(WordIndex.Found found) {

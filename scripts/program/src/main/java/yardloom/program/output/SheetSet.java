@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.function.Predicate;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
@@ -95,8 +96,9 @@ public final class SheetSet {
       Outcome outcome, Paper paper, String sheet, SheetMemory memory) {
     try {
       SheetSet set = new SheetSet(outcome, paper, memory);
-      return set.requests(WantedSheets.of(outcome, List.of())).stream()
-          .filter(r -> r.sheet().id().equals(sheet))
+      return set
+          .requests(WantedSheets.of(outcome, List.of()), plan -> plan.id().equals(sheet))
+          .stream()
           .findFirst()
           .map(r -> new SheetComposer(FontWidths.shipped(), memory).composeAhead(r))
           .orElse(List.of());
@@ -135,10 +137,14 @@ public final class SheetSet {
   }
 
   private List<ComposedSheet> compose(List<SheetPlan> chosen) {
-    return new SheetComposer(FontWidths.shipped(), memory).composeSet(requests(chosen));
+    return new SheetComposer(FontWidths.shipped(), memory)
+        .composeSet(requests(chosen, plan -> true));
   }
 
-  private List<SheetRequest> requests(List<SheetPlan> chosen) {
+  /**
+   * Of the set of {@code chosen} sheets, the requests of those that {@code wanted} lets through.
+   */
+  private List<SheetRequest> requests(List<SheetPlan> chosen, Predicate<SheetPlan> wanted) {
     List<SheetPlan> plans = new ArrayList<>(chosen);
     if (plans.stream().noneMatch(SheetSet::isWorkDrawing) && !isChosen(chosen)) {
       plans.add(0, SITE);
@@ -148,7 +154,7 @@ public final class SheetSet {
     Set<String> pocket = tables(plans.stream().filter(p -> p.format().isPocket()));
     List<Table> homeless = tablesOnNoSheet();
     List<SheetRequest> requests = new ArrayList<>();
-    for (SheetPlan plan : plans) {
+    for (SheetPlan plan : plans.stream().filter(wanted).toList()) {
       List<Table> optional = new ArrayList<>();
       SheetRequest request = request(sorted(plan, pocket, optional), plan == first);
       if (plan == first) {

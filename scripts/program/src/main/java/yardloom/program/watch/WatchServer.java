@@ -27,6 +27,7 @@ final class WatchServer implements AutoCloseable {
   private static final long WAIT_MILLIS = 20_000;
   private static final int LARGEST_BODY = 4_096;
   private static final int LONGEST_QUESTION = 1_000;
+  private static final String SCHEME = "http://";
   private static final String POLICY =
       "default-src 'none'; script-src 'self'; style-src 'self'; connect-src 'self';"
           + " base-uri 'none'; form-action 'none'; frame-ancestors 'none'";
@@ -60,7 +61,7 @@ final class WatchServer implements AutoCloseable {
   }
 
   String address() {
-    return "http://127.0.0.1:" + server.getAddress().getPort() + "/" + token + "/";
+    return SCHEME + "127.0.0.1:" + server.getAddress().getPort() + "/" + token + "/";
   }
 
   private void answer(HttpExchange exchange) throws IOException {
@@ -128,14 +129,14 @@ final class WatchServer implements AutoCloseable {
   /** A browser names the page that sends or asks; a page of another site is not ours. */
   private boolean isOurPage(Headers headers) {
     String origin = headers.getFirst("Origin");
-    int port = server.getAddress().getPort();
-    return origin == null
-        || origin.equals("http://127.0.0.1:" + port)
-        || origin.equals("http://localhost:" + port);
+    return origin == null || origin.startsWith(SCHEME) && isOurs(origin.substring(SCHEME.length()));
   }
 
   private boolean isOurHost(Headers headers) {
-    String host = String.valueOf(headers.getFirst("Host"));
+    return isOurs(String.valueOf(headers.getFirst("Host")));
+  }
+
+  private boolean isOurs(String host) {
     int port = server.getAddress().getPort();
     return host.equals("127.0.0.1:" + port) || host.equals("localhost:" + port);
   }

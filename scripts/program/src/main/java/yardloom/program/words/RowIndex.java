@@ -1,9 +1,9 @@
 package yardloom.program.words;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.stream.Stream;
 import yardloom.kernel.spi.Catalogue;
 import yardloom.kernel.spi.Plugins;
@@ -28,10 +28,10 @@ public final class RowIndex {
 
   /**
    * Rows with all words of the question in their name, or a unit one of whose spellings it is; in
-   * the order of the lists, without regard to case. None for a blank question.
+   * the order of the lists, without regard to case and plurals. None for a blank question.
    */
   public List<Found> search(String question) {
-    List<String> asked = parts(question);
+    Set<String> asked = parts(question);
     List<Found> found = new ArrayList<>();
     if (asked.isEmpty()) {
       return found;
@@ -47,17 +47,15 @@ public final class RowIndex {
     return found;
   }
 
-  private static Stream<Found> rows(Catalogue list, List<String> asked) {
+  private static Stream<Found> rows(Catalogue list, Set<String> asked) {
     return list.rows().stream()
         .map(Catalogue.Row::name)
         .filter(name -> parts(name).containsAll(asked))
         .map(name -> new Found(name, list.name()));
   }
 
-  private static List<String> parts(String text) {
-    return Arrays.stream(text.toLowerCase(Locale.ROOT).split("[^\\p{L}\\p{N}]+"))
-        .filter(w -> !w.isEmpty())
-        .toList();
+  private static Set<String> parts(String text) {
+    return WordIndex.tokens(text.toLowerCase(Locale.ROOT));
   }
 
   private static Stream<String> spellings(Unit unit) {

@@ -106,7 +106,7 @@ public final class WordIndex {
   }
 
   /** Words of a text, camel case parted, plurals and case aside. */
-  private static Set<String> tokens(String text) {
+  static Set<String> tokens(String text) {
     Set<String> tokens = new TreeSet<>();
     String parted = text.replaceAll("(\\p{Ll})(\\p{Lu})", "$1 $2").toLowerCase(Locale.ROOT);
     for (String token : parted.split("[^\\p{L}\\p{N}]+")) {

@@ -104,6 +104,7 @@ class WordsSearchTest {
   @ParameterizedTest
   @CsvSource({
     "tomato, tomato, plants",
+    "carrots, carrot, plants",
     "urbana-il, urbana-il, climates",
     "litre, L, units",
     "apple, apple (semi-dwarf), plants"
