@@ -21,7 +21,6 @@ import yardloom.kernel.unit.Angle;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Volume;
 import yardloom.site.built.BuiltWords;
-import yardloom.site.built.BuiltWords;
 import yardloom.site.lot.LotWords;
 
 /** What a truck driver reads, and what the household is told of the spot. */
