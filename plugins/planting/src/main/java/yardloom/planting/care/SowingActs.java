@@ -121,7 +121,7 @@ final class SowingActs {
                     .map(day -> again.plusDays(day - season.on(first.sown()).toEpochDay()))
                     .ifPresent(
                         day -> picked.add(kind + " from " + TableFormat.day(MonthDay.from(day)))));
-    return "On ground that the first has left."
+    return "On ground that is free by then."
         + (picked.isEmpty() ? "" : " Picked: " + String.join(", ", picked) + ".")
         + " The harvest counts the first sowing only.";
   }

@@ -42,6 +42,7 @@ public record HarvestSeason(int from, int until, Ends ends, Source source) {
   private static final int YEAR = 2021;
 
   private static final int DAYS = 365;
+  private static final int SHORT_REST = 30;
 
   /** From the last frost to the first where the days were written down: Urbana, Illinois. */
   static final int USUAL_DAYS = 172;
@@ -119,11 +120,14 @@ public record HarvestSeason(int from, int until, Ends ends, Source source) {
     int longer = year.days() - USUAL_DAYS;
     return switch (ends) {
       case NEITHER -> this;
-      case LAST_DAY ->
-          new HarvestSeason(
-              from, Math.min(from + DAYS - 1, Math.max(from, until + longer)), source);
+      case LAST_DAY -> new HarvestSeason(from, leavesUntil(until + longer), source);
       case BOTH -> new HarvestSeason(from + longer, until + longer, source);
     };
+  }
+
+  /** Leaves that would be left alone for less than a month are picked all the year. */
+  private int leavesUntil(int last) {
+    return last - from >= DAYS - SHORT_REST ? from + DAYS - 1 : Math.max(from, last);
   }
 
   /** The same as far as the first frost of fall; of one day at least. */

@@ -23,7 +23,7 @@ import yardloom.kernel.table.TableMaker;
 
 /** Where whoever lays dripline puts its rows, and how they lie to the plants. */
 public final class RowTable implements TableMaker {
-  private static final int MOST_NOTES = 4;
+  private static final int MOST_NOTES = 8;
 
   @Override
   public String id() {
