@@ -154,9 +154,10 @@ public final class DrawingLabels {
 
   /** Sets all labels; {@link #homeless} and {@link #figures} then say what could not be written. */
   public void place() {
+    // What is named at its point is seen there: no other name stands on it.
     waiting.stream()
         .filter(w -> w.stand() == Anchor.NEAR && w.ground().isEmpty())
-        .forEach(w -> keepPointClear(w.anchor()));
+        .forEach(w -> space.avoidSymbol(w.anchor(), POINT_MM));
     List<Waiting> arranged = waiting.stream().map(this::arranged).toList();
     LabelSpace.State empty = space.state();
     List<Optional<LabelSpot>> spots = spots(arranged);
@@ -176,12 +177,6 @@ public final class DrawingLabels {
         homeless.add(String.join(" ", w.lines()));
       }
     }
-  }
-
-  /** What is named at its point is seen there: no other name stands on it. */
-  private void keepPointClear(Xy at) {
-    space.avoidSymbol(at.plus(-POINT_MM, -POINT_MM), at.plus(POINT_MM, POINT_MM));
-    space.avoidSymbol(at.plus(-POINT_MM, POINT_MM), at.plus(POINT_MM, -POINT_MM));
   }
 
   /** Texts of rank 3 or less that found no place. */
