@@ -257,15 +257,14 @@ public final class DrawingLabels {
    */
   private Waiting onFewestLines(Waiting w) {
     List<Waiting> whole = arrangements(w, w.lines());
-    if (whole.stream().anyMatch(this::isInItsGround)) {
-      Waiting best = clearest(whole);
-      return space.linework().outlinesUnder(centred(best)) == 0
-          ? best
-          : whole.stream().filter(this::isClearSomewhere).findFirst().orElse(best);
+    Waiting best = clearest(whole);
+    boolean fits = whole.stream().anyMatch(this::isInItsGround);
+    if (fits && space.linework().outlinesUnder(centred(best)) == 0) {
+      return best;
     }
     Optional<Waiting> aside = whole.stream().filter(this::isClearSomewhere).findFirst();
-    if (aside.isPresent()) {
-      return aside.get();
+    if (fits || aside.isPresent()) {
+      return aside.orElse(best);
     }
     if (w.callout()) {
       return whole.get(1);
@@ -274,7 +273,7 @@ public final class DrawingLabels {
     return name.stream()
         .filter(this::isInItsGround)
         .findFirst()
-        .orElseGet(() -> w.ground().isPresent() ? broken(name.get(0)) : clearest(whole));
+        .orElseGet(() -> w.ground().isPresent() ? broken(name.get(0)) : best);
   }
 
   /** A name in a picture, on one line if that has room, level or upright. */
