@@ -330,12 +330,9 @@ public final class DrawingLabels {
   private boolean isClearSomewhere(Waiting w) {
     return w.ground().isPresent()
         && waiting.size() <= LabelPlacer.MANY
-        && GroundPlaces.in(w.ground().get(), request(w)).stream()
-            .filter(c -> c.upright() == w.upright() && w.ground().get().contains(c.box()))
-            .anyMatch(
-                c ->
-                    !space.linework().isOnSymbol(c.box())
-                        && space.linework().outlinesUnder(c.box()) == 0);
+        && GroundPlaces.in(w.ground().get(), request(w), w.upright()).stream()
+            .map(GroundPlaces.Candidate::box)
+            .anyMatch(box -> w.ground().get().contains(box) && space.linework().isClear(box));
   }
 
   private Box centred(Waiting w) {
