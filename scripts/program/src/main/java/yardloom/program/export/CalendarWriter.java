@@ -14,7 +14,6 @@ import biweekly.util.Recurrence;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
-import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.Comparator;
@@ -88,10 +87,8 @@ public final class CalendarWriter {
   }
 
   private static LocalDate issued(PlanInfo plan, List<DiaryEntry> diary) {
-    try {
-      return LocalDate.parse(plan.date());
-    } catch (DateTimeException e) {
-      return diary.stream().map(DiaryEntry::from).min(Comparator.naturalOrder()).orElseThrow();
-    }
+    return plan.issued()
+        .or(() -> diary.stream().map(DiaryEntry::from).min(Comparator.naturalOrder()))
+        .orElseThrow();
   }
 }
