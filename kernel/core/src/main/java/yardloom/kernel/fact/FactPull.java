@@ -15,14 +15,12 @@ public final class FactPull {
   private final Plan plan;
   private final Again again;
   private final Results results = new Results();
-  private final List<String> givers;
   private final Set<String> done = new HashSet<>();
 
   FactPull(FactGraph graph, Plan plan, Again again) {
     this.graph = graph;
     this.plan = plan;
     this.again = again;
-    givers = graph.order().stream().map(Calculator::id).toList();
     again.over(plan, results);
   }
 
@@ -35,8 +33,10 @@ public final class FactPull {
   public void pull(Collection<? extends FactKey<?>> facts) {
     List<Calculator> needed =
         graph.neededFor(facts).stream().filter(c -> done.add(c.id())).toList();
-    FactGraph.run(plan, again, results, needed);
-    // Who was asked for first must not show in facts of several givers.
-    results.sortBy(givers);
+    if (!needed.isEmpty()) {
+      FactGraph.run(plan, again, results, needed);
+      // Who was asked for first must not show in facts of several givers.
+      results.sortBy(graph.order());
+    }
   }
 }

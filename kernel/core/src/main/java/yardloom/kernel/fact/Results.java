@@ -2,6 +2,7 @@ package yardloom.kernel.fact;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -114,8 +115,10 @@ public final class Results implements Facts {
   }
 
   /** Sets the values of each key in the order of their givers. */
-  void sortBy(List<String> givers) {
-    facts.values().forEach(all -> all.sort(Comparator.comparing(g -> givers.indexOf(g.giver()))));
+  void sortBy(List<Calculator> givers) {
+    Map<String, Integer> places = new HashMap<>();
+    givers.forEach(c -> places.put(c.id(), places.size()));
+    facts.values().forEach(all -> all.sort(Comparator.comparing(g -> places.get(g.giver()))));
   }
 
   /** Adds what a calculator gave. */

@@ -52,7 +52,7 @@ final class InnerCircle {
       most = across[0].distance(across[1]) / 2;
       middle = new Coordinate((across[0].x + across[1].x) / 2, (across[0].y + across[1].y) / 2);
     }
-    double least = polygon.getBoundary().distance(Overlay.FACTORY.createPoint(middle));
+    double least = Overlay.depthInside(polygon, middle);
     return Length.metres(most - least <= TOLERANCE_M ? least : searched(polygon));
   }
 

@@ -106,18 +106,7 @@ final class SheetAhead {
   }
 
   private static boolean shows(Panel panel, Painter painter) {
-    String id = painter.layer().id();
-    if (panel instanceof Panel.SitePlan site) {
-      return site.layers().contains(id)
-          || switch (site.base()) {
-            case SHOWN -> painter.shownByDefault();
-            case YARD -> painter.partOfYard();
-            case NAMED -> false;
-          };
-    }
-    if (panel instanceof Panel.Enlarged part) {
-      return painter.partOfYard() || part.layers().contains(id);
-    }
-    return panel instanceof Panel.Before view && view.layers().contains(id);
+    return ShownLayers.isOn(
+        panel, painter.layer().id(), painter.shownByDefault(), painter.partOfYard());
   }
 }

@@ -171,8 +171,7 @@ public final class Drawing {
       avoidEdge(at, radius);
     }
     double reach = symbol.form().isTrueSize() ? Math.min(radius, 3) : 1.5;
-    space.avoidSymbol(at.plus(-reach, -reach), at.plus(reach, reach));
-    space.avoidSymbol(at.plus(-reach, reach), at.plus(reach, -reach));
+    space.avoidSymbol(at, reach);
     return Symbols.draw(symbol.form(), at, radius, symbol.turn().degrees(), symbol.style());
   }
 

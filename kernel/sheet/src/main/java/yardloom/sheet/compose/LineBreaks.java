@@ -57,9 +57,9 @@ final class LineBreaks {
       Xy to = points.get(i);
       double[] within = text.crossedBy(from, to) ? within(from, to, text) : new double[] {0, 0};
       if (within[0] < within[1]) {
-        run.add(between(from, to, within[0]));
+        run.add(from.towards(to, within[0]));
         end(run, left);
-        run = new ArrayList<>(List.of(between(from, to, within[1])));
+        run = new ArrayList<>(List.of(from.towards(to, within[1])));
       }
       run.add(to);
     }
@@ -74,10 +74,6 @@ final class LineBreaks {
     }
   }
 
-  private static Xy between(Xy from, Xy to, double share) {
-    return from.plus((to.x() - from.x()) * share, (to.y() - from.y()) * share);
-  }
-
   /** The shares of the segment at which it enters the text's room and leaves it [1]. */
   private static double[] within(Xy from, Xy to, Quad text) {
     List<Xy> corners = text.corners();
@@ -86,8 +82,8 @@ final class LineBreaks {
     for (int i = 0; i < corners.size(); i++) {
       Xy a = corners.get(i);
       Xy b = corners.get((i + 1) % corners.size());
-      double start = side(a, b, from);
-      double end = side(a, b, to);
+      double start = Quad.separation(a, b, from);
+      double end = Quad.separation(a, b, to);
       if (start < 0 && end < 0) {
         return new double[] {0, 0};
       }
@@ -98,10 +94,5 @@ final class LineBreaks {
       }
     }
     return new double[] {enter, leave};
-  }
-
-  /** Positive on the inner side of an edge: corners run clockwise on paper, where y runs down. */
-  private static double side(Xy a, Xy b, Xy p) {
-    return (b.x() - a.x()) * (p.y() - a.y()) - (b.y() - a.y()) * (p.x() - a.x());
   }
 }

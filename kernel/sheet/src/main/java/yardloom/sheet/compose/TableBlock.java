@@ -170,10 +170,11 @@ final class TableBlock {
   }
 
   private Stack.Content content(double width) {
-    List<Stack.Row> body = body(columns.of(width), width);
+    double[] widths = columns.of(width);
+    List<Stack.Row> body = body(widths, width);
     int headed = body.size();
     body.addAll(notes(width));
-    return new Stack.Content(head(columns.of(width)), body, headed);
+    return new Stack.Content(head(widths), body, headed);
   }
 
   private List<Stack.Row> head(double[] widths) {

@@ -157,9 +157,10 @@ public final class DrawingLabels {
 
   /** Sets all labels; {@link #homeless} and {@link #figures} then say what could not be written. */
   public void place() {
+    // What is named at its point is seen there: no other name stands on it.
     waiting.stream()
         .filter(w -> w.stand() == Anchor.NEAR && w.ground().isEmpty())
-        .forEach(w -> keepPointClear(w.anchor()));
+        .forEach(w -> space.avoidSymbol(w.anchor(), POINT_MM));
     List<Waiting> arranged = waiting.stream().map(this::arranged).toList();
     LabelSpace.State empty = space.state();
     List<Optional<LabelSpot>> spots = spots(arranged);
@@ -179,12 +180,6 @@ public final class DrawingLabels {
         homeless.add(String.join(" ", w.lines()));
       }
     }
-  }
-
-  /** What is named at its point is seen there: no other name stands on it. */
-  private void keepPointClear(Xy at) {
-    space.avoidSymbol(at.plus(-POINT_MM, -POINT_MM), at.plus(POINT_MM, POINT_MM));
-    space.avoidSymbol(at.plus(-POINT_MM, POINT_MM), at.plus(POINT_MM, -POINT_MM));
   }
 
   /** Texts of rank 3 or less that found no place. */
@@ -265,15 +260,14 @@ public final class DrawingLabels {
    */
   private Waiting onFewestLines(Waiting w) {
     List<Waiting> whole = arrangements(w, w.lines());
-    if (whole.stream().anyMatch(this::isInItsGround)) {
-      Waiting best = clearest(whole);
-      return space.linework().outlinesUnder(centred(best)) == 0
-          ? best
-          : whole.stream().filter(this::isClearSomewhere).findFirst().orElse(best);
+    Waiting best = clearest(whole);
+    boolean fits = whole.stream().anyMatch(this::isInItsGround);
+    if (fits && space.linework().outlinesUnder(centred(best)) == 0) {
+      return best;
     }
     Optional<Waiting> aside = whole.stream().filter(this::isClearSomewhere).findFirst();
-    if (aside.isPresent()) {
-      return aside.get();
+    if (fits || aside.isPresent()) {
+      return aside.orElse(best);
     }
     if (w.callout()) {
       return whole.get(1);
@@ -282,7 +276,7 @@ public final class DrawingLabels {
     return name.stream()
         .filter(this::isInItsGround)
         .findFirst()
-        .orElseGet(() -> w.ground().isPresent() ? broken(name.get(0)) : clearest(whole));
+        .orElseGet(() -> w.ground().isPresent() ? broken(name.get(0)) : best);
   }
 
   /** A name in a picture, on one line if that has room, level or upright. */
@@ -340,12 +334,9 @@ public final class DrawingLabels {
   private boolean isClearSomewhere(Waiting w) {
     return w.ground().isPresent()
         && waiting.size() <= LabelPlacer.MANY
-        && GroundPlaces.in(w.ground().get(), request(w)).stream()
-            .filter(c -> c.upright() == w.upright() && w.ground().get().contains(c.box()))
-            .anyMatch(
-                c ->
-                    !space.linework().isOnSymbol(c.box())
-                        && space.linework().outlinesUnder(c.box()) == 0);
+        && GroundPlaces.in(w.ground().get(), request(w), w.upright()).stream()
+            .map(GroundPlaces.Candidate::box)
+            .anyMatch(box -> w.ground().get().contains(box) && space.linework().isClear(box));
   }
 
   private Box centred(Waiting w) {

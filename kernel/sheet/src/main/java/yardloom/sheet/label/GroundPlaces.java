@@ -36,6 +36,13 @@ final class GroundPlaces {
 
   /** Places with their middle in the bounds, to be tried by cost: few of them need be looked at. */
   static List<Candidate> in(Footprint ground, LabelRequest request) {
+    List<Candidate> places = in(ground, request, false);
+    places.addAll(in(ground, request, true));
+    return places;
+  }
+
+  /** Those of them that are level, or upright. */
+  static List<Candidate> in(Footprint ground, LabelRequest request, boolean upright) {
     List<Candidate> places = new ArrayList<>();
     Box bounds = ground.bounds();
     int most = ground.ring().size() > MANY_CORNERS ? MOST_STEPS / 4 : MOST_STEPS;
@@ -43,15 +50,13 @@ final class GroundPlaces {
     double stepY = step(bounds.height(), most);
     int stepsX = (int) Math.ceil(bounds.width() / stepX);
     int stepsY = (int) Math.ceil(bounds.height() / stepY);
-    for (boolean upright : new boolean[] {false, true}) {
-      for (int i = -stepsX; i <= stepsX; i++) {
-        for (int j = -stepsY; j <= stepsY; j++) {
-          Xy middle = request.anchor().plus(i * stepX, j * stepY);
-          if (bounds.contains(middle)) {
-            double off = OFF_CENTRE_PER_MM * middle.distance(request.anchor());
-            double cost = off + (upright ? UPRIGHT : 0) + (request.isCentred() ? 0 : SECOND_CHOICE);
-            places.add(new Candidate(request.around(middle, upright), upright, cost));
-          }
+    for (int i = -stepsX; i <= stepsX; i++) {
+      for (int j = -stepsY; j <= stepsY; j++) {
+        Xy middle = request.anchor().plus(i * stepX, j * stepY);
+        if (bounds.contains(middle)) {
+          double off = OFF_CENTRE_PER_MM * middle.distance(request.anchor());
+          double cost = off + (upright ? UPRIGHT : 0) + (request.isCentred() ? 0 : SECOND_CHOICE);
+          places.add(new Candidate(request.around(middle, upright), upright, cost));
         }
       }
     }

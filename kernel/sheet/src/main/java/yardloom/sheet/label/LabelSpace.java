@@ -102,6 +102,12 @@ public final class LabelSpace {
     linework.add(from, to, Linework.Kind.SYMBOL);
   }
 
+  /** A cross over a symbol that reaches so far from its middle. */
+  public void avoidSymbol(Xy at, double reach) {
+    avoidSymbol(at.plus(-reach, -reach), at.plus(reach, reach));
+    avoidSymbol(at.plus(-reach, reach), at.plus(reach, -reach));
+  }
+
   /** An outline of a region or a measured line; leaders had better not cross it either. */
   public void avoidOutline(Xy from, Xy to) {
     linework.add(from, to, Linework.Kind.OUTLINE);

@@ -82,7 +82,7 @@ final class LedPlaces {
   private static Xy inward(Xy edge, Xy heart) {
     double way = edge.distance(heart);
     double share = way == 0 ? 0 : Math.min(1, INTO_GROUND_MM / way);
-    return edge.plus((heart.x() - edge.x()) * share, (heart.y() - edge.y()) * share);
+    return edge.towards(heart, share);
   }
 
   /**

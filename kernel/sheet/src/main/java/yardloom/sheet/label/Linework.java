@@ -125,6 +125,12 @@ final class Linework {
     return under(box, new Price(0, 0, 1), 0).symbols() > 0;
   }
 
+  /** Whether no outline and no part of a symbol lies under {@code box}. */
+  boolean isClear(Box box) {
+    Under under = under(box, new Price(0, 1, 1), 0);
+    return under.outlines() + under.symbols() == 0;
+  }
+
   /** Whether nothing at all lies under {@code box}. */
   boolean isBare(Box box) {
     return under(box, new Price(1, 0, 0), 0).all() == 0;

@@ -65,10 +65,7 @@ public final class DimensionInk {
   }
 
   public List<Ink> lines() {
-    List<Ink> inks = new ArrayList<>();
-    extension(from, lineFrom, inks);
-    extension(to, lineTo, inks);
-    inks.add(Ink.Path.line(THIN, lineFrom, lineTo));
+    List<Ink> inks = new ArrayList<>(unticked());
     tick(lineFrom, inks);
     tick(lineTo, inks);
     return inks;
@@ -76,14 +73,18 @@ public final class DimensionInk {
 
   /** The dimension line and its extension lines, without the ticks. */
   public List<Ink.Track> tracks() {
-    return lines().stream()
-        .map(Ink.Path.class::cast)
-        .filter(path -> path.style() == THIN)
-        .flatMap(path -> path.tracks().stream())
-        .toList();
+    return unticked().stream().flatMap(path -> path.tracks().stream()).toList();
   }
 
-  private static void extension(Xy foot, Xy head, List<Ink> inks) {
+  private List<Ink.Path> unticked() {
+    List<Ink.Path> inks = new ArrayList<>();
+    extension(from, lineFrom, inks);
+    extension(to, lineTo, inks);
+    inks.add(Ink.Path.line(THIN, lineFrom, lineTo));
+    return inks;
+  }
+
+  private static void extension(Xy foot, Xy head, List<Ink.Path> inks) {
     double length = foot.distance(head);
     if (length <= GAP_MM) {
       return;

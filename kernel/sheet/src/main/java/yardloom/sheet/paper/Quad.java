@@ -84,7 +84,11 @@ public record Quad(Xy a, Xy b, Xy c, Xy d) {
         && separation(c, d, a) * separation(c, d, b) < 0;
   }
 
-  private static double separation(Xy from, Xy to, Xy p) {
+  /**
+   * Positive on the inner side of an edge, since corners run clockwise on paper, where y runs down;
+   * in proportion to the distance from it.
+   */
+  public static double separation(Xy from, Xy to, Xy p) {
     return (to.x() - from.x()) * (p.y() - from.y()) - (to.y() - from.y()) * (p.x() - from.x());
   }
 

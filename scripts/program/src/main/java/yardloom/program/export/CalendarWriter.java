@@ -88,8 +88,7 @@ public final class CalendarWriter {
 
   private static LocalDate issued(PlanInfo plan, List<DiaryEntry> diary) {
     return plan.issued()
-        .orElseGet(
-            () ->
-                diary.stream().map(DiaryEntry::from).min(Comparator.naturalOrder()).orElseThrow());
+        .or(() -> diary.stream().map(DiaryEntry::from).min(Comparator.naturalOrder()))
+        .orElseThrow();
   }
 }

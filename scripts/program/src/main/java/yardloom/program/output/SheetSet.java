@@ -26,6 +26,7 @@ import yardloom.kernel.problem.SourceRef;
 import yardloom.kernel.study.DrawnLayer;
 import yardloom.kernel.study.FindingMarks;
 import yardloom.kernel.study.Outcome;
+import yardloom.kernel.study.ShownLayers;
 import yardloom.kernel.table.OnPaper;
 import yardloom.kernel.table.SheetUse;
 import yardloom.kernel.table.Table;
@@ -276,23 +277,17 @@ public final class SheetSet {
     if (sitePlans(sheet).findAny().isEmpty()) {
       return drawn.shown();
     }
-    return sitePlans(sheet)
-        .anyMatch(
-            site ->
-                site.layers().contains(layer.id())
-                    || switch (site.base()) {
-                      case SHOWN -> drawn.shown();
-                      case YARD -> drawn.yard();
-                      case NAMED -> false;
-                    });
+    return sitePlans(sheet).anyMatch(site -> shows(site, layer, drawn));
   }
 
   private static boolean isEnlarged(Layer layer, DrawnLayer drawn, SheetPlan sheet) {
     return sheet.panels().stream()
-        .anyMatch(
-            p ->
-                p instanceof Panel.Enlarged e && (drawn.yard() || e.layers().contains(layer.id()))
-                    || p instanceof Panel.Before b && b.layers().contains(layer.id()));
+        .filter(p -> !(p instanceof Panel.SitePlan))
+        .anyMatch(p -> shows(p, layer, drawn));
+  }
+
+  private static boolean shows(Panel panel, Layer layer, DrawnLayer drawn) {
+    return ShownLayers.isOn(panel, layer.id(), drawn.shown(), drawn.yard());
   }
 
   private static Stream<Panel.SitePlan> sitePlans(SheetPlan sheet) {
