@@ -3,6 +3,7 @@ package yardloom.kernel.geom;
 import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.linearref.LengthIndexedLine;
 import org.locationtech.jts.operation.distance.DistanceOp;
@@ -128,6 +129,16 @@ public final class Line {
   public Point nearest(Point to) {
     return Point.of(
         DistanceOp.nearestPoints(string, Overlay.FACTORY.createPoint(to.coordinate()))[0]);
+  }
+
+  /** The pieces of this line that lie outside an area; none if all of it lies inside. */
+  public List<Line> outside(Shape area) {
+    Geometry outside = Overlay.linesOutside(string, area.jts());
+    List<Line> pieces = new ArrayList<>();
+    for (int i = 0; i < outside.getNumGeometries() && !outside.isEmpty(); i++) {
+      pieces.add(new Line((LineString) outside.getGeometryN(i)));
+    }
+    return pieces;
   }
 
   /** Mirrored in the straight line through two points; what lay on its left lies on its right. */

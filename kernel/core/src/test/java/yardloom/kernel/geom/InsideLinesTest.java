@@ -24,6 +24,17 @@ class InsideLinesTest {
     return Point.metres(x, y);
   }
 
+  /** From (0, 1) to (9, 1) over ground from x = 3 to 5: 3 m before it and 4 m behind it. */
+  @Test
+  void line_outsideAnArea_isWhatLiesBeforeAndBehindIt() {
+    Line line = Line.between(at(0, 1), at(9, 1));
+    assertEquals(
+        List.of(Line.between(at(0, 1), at(3, 1)), Line.between(at(5, 1), at(9, 1))),
+        line.outside(box(3, 0, 2, 4)));
+    assertEquals(List.of(line), line.outside(box(0, 2, 9, 4)));
+    assertEquals(List.of(), line.outside(box(-1, 0, 11, 4)));
+  }
+
   /** Straight from (1, 1) to (4, 5): 5 m. */
   @Test
   void way_isStraight_whereNothingStandsInIt() {

@@ -5,12 +5,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.SortedMap;
-import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineString;
 import org.locationtech.jts.geom.Polygon;
 import yardloom.kernel.draw.Layer;
 import yardloom.kernel.draw.Mark;
 import yardloom.kernel.draw.Mark.Anchor;
+import yardloom.kernel.geom.Line;
+import yardloom.kernel.geom.Shape;
 import yardloom.sheet.label.DrawingLabels;
 import yardloom.sheet.label.LabelSpace;
 import yardloom.sheet.paper.Box;
@@ -48,7 +49,7 @@ public final class Drawing {
   private final List<Ink> breaks = new ArrayList<>();
 
   /** Strokes, or what later filled regions leave of them. */
-  private final List<Geometry> seen = new ArrayList<>();
+  private final List<Line> seen = new ArrayList<>();
 
   private final List<String> homeless;
   private final List<String> figures;
@@ -161,7 +162,7 @@ public final class Drawing {
     }
     if (mark instanceof Mark.Stroke stroke) {
       List<Xy> points = track(stroke.line().jts());
-      seen.add(stroke.line().jts());
+      seen.add(stroke.line());
       return List.of(new Ink.Path(List.of(new Ink.Track(points, false)), stroke.style()));
     }
     Mark.Symbol symbol = (Mark.Symbol) mark;
@@ -176,22 +177,19 @@ public final class Drawing {
   }
 
   /** What lies under a fill is not seen, and no name has to give way to it. */
-  private void cover(Polygon filled) {
-    for (int i = 0; i < seen.size(); i++) {
-      if (seen.get(i).getEnvelopeInternal().intersects(filled.getEnvelopeInternal())) {
-        seen.set(i, seen.get(i).difference(filled));
-      }
+  private void cover(Shape filled) {
+    List<Line> all = List.copyOf(seen);
+    seen.clear();
+    for (Line line : all) {
+      boolean near = line.jts().getEnvelopeInternal().intersects(filled.bounds());
+      seen.addAll(near ? line.outside(filled) : List.of(line));
     }
   }
 
-  private void avoid(Geometry stroke) {
-    for (int g = 0; g < stroke.getNumGeometries(); g++) {
-      if (stroke.getGeometryN(g) instanceof LineString line && !line.isEmpty()) {
-        List<Xy> points = track(line);
-        for (int i = 1; i < points.size(); i++) {
-          space.avoid(points.get(i - 1), points.get(i));
-        }
-      }
+  private void avoid(Line stroke) {
+    List<Xy> points = track(stroke.jts());
+    for (int i = 1; i < points.size(); i++) {
+      space.avoid(points.get(i - 1), points.get(i));
     }
   }
 
@@ -209,10 +207,10 @@ public final class Drawing {
   private List<Ink> region(Mark.Region region) {
     List<Ink.Track> tracks = new ArrayList<>();
     boolean outlined = !region.style().stroke().isEmpty();
+    if (!region.style().fill().isEmpty()) {
+      cover(region.shape());
+    }
     for (Polygon polygon : region.shape().polygons()) {
-      if (!region.style().fill().isEmpty()) {
-        cover(polygon);
-      }
       tracks.add(new Ink.Track(ring(polygon.getExteriorRing(), outlined), true));
       for (int i = 0; i < polygon.getNumInteriorRing(); i++) {
         tracks.add(new Ink.Track(ring(polygon.getInteriorRingN(i), outlined), true));
