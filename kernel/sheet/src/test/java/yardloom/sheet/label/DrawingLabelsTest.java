@@ -1,10 +1,13 @@
 package yardloom.sheet.label;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import yardloom.kernel.draw.Layer;
 import yardloom.kernel.draw.Mark;
@@ -20,6 +23,7 @@ import yardloom.sheet.paper.Box;
 import yardloom.sheet.paper.Ink;
 import yardloom.sheet.paper.Type;
 import yardloom.sheet.paper.View;
+import yardloom.sheet.paper.Xy;
 
 /** What a label says in ground of several sizes, at 1:100 on an area of 100 by 100 mm. */
 class DrawingLabelsTest {
@@ -196,5 +200,60 @@ class DrawingLabelsTest {
     Mark.Label name = new Mark.Label(at, "Apple 1", 2, false, 2, Mark.Anchor.NEAR);
     Mark.Label number = new Mark.Label(at, "17", 2, true, 3, Mark.Anchor.POINT);
     assertEquals(List.of("Apple 1", "1 MD", "17"), texts(bed, List.of(key, name, number)));
+  }
+
+  /**
+   * A point 2 mm below the top line of a lot, with the two edges of a path under it: a text just
+   * above it lies on the line of the lot. Were that line thin, it would stand there; off the heavy
+   * one of a lot it keeps.
+   */
+  @Test
+  void lotLine_isCrossedLessReadilyThanThinOnes() {
+    assertTrue(isOnTop(Palette.SETBACK));
+    assertFalse(isOnTop(Palette.LOT_LINE));
+  }
+
+  private static boolean isOnTop(Style top) {
+    Shape lot = Shape.rectangle(Point.metres(0, 0), Length.metres(9), Length.metres(6));
+    List<Mark> edges = new ArrayList<>();
+    for (double x : new double[] {4.2, 4.8}) {
+      edges.add(
+          new Mark.Stroke(
+              Line.between(Point.metres(x, 0), Point.metres(x, 5.75)), Palette.SETBACK, "path"));
+    }
+    // No room beside it.
+    for (double x : new double[] {0.2, 2.6, 6.4, 8.8}) {
+      for (double y = 0.1; y < 7; y += 0.1) {
+        edges.add(
+            new Mark.Stroke(
+                Line.between(Point.metres(x - 1, y), Point.metres(x + 1, y)),
+                Palette.SETBACK,
+                "x"));
+      }
+    }
+    Point at = Point.metres(4.5, 5.8);
+    TreeMap<Layer, List<Mark>> layers = new TreeMap<>();
+    layers.put(new Layer("edges", "Edges", Layer.Band.WORKS), edges);
+    layers.put(
+        new Layer("lot", "Lot", Layer.Band.WORKS), List.of(new Mark.Region(lot, top, "lot line")));
+    layers.put(
+        new Layer("labels", "Labels", Layer.Band.NOTES),
+        List.of(new Mark.Label(at, "see: Points", 2, false, 2, Mark.Anchor.NEAR)));
+    View view = View.centred(lot.bounds(), 10, AREA);
+    Drawing drawing = new Drawing(layers, view, AREA, new Type(FontWidths.shipped()));
+    Ink.Text text = inks(drawing.inks()).findFirst().orElseThrow();
+    double line = view.toPaper(Point.metres(4.5, 6)).y();
+    List<Xy> corners = text.room(FontWidths.shipped()).corners();
+    return corners.stream().anyMatch(c -> c.y() < line)
+        && corners.stream().anyMatch(c -> c.y() > line);
+  }
+
+  private static Stream<Ink.Text> inks(List<? extends Ink> inks) {
+    return inks.stream()
+        .flatMap(
+            ink ->
+                ink instanceof Ink.Group group
+                    ? inks(group.inks())
+                    : ink instanceof Ink.Text text ? Stream.of(text) : Stream.empty());
   }
 }
