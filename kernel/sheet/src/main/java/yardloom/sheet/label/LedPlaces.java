@@ -22,7 +22,10 @@ final class LedPlaces {
   private static final double LEADER_PER_MM = 0.5;
 
   /** A led text on ground that another label names is read as that ground's. */
-  static final double ON_FOREIGN_GROUND = 50;
+  static final double ON_FOREIGN_GROUND = 30;
+
+  /** The more so if it names a ground itself; what names a point is read at its leader. */
+  private static final double GROUND_ON_GROUND = 20;
 
   /** Of a place anywhere. */
   private static final double FAR = 60;
@@ -59,7 +62,7 @@ final class LedPlaces {
             double cost =
                 least
                     + space.linework().cost(box, HomePlaces.PER_CROSSING, best.cost() - least)
-                    + (rivals.isOnForeignGround(box, request) ? ON_FOREIGN_GROUND : 0)
+                    + (rivals.isOnForeignGround(box, request) ? onForeignGround(request) : 0)
                     + space.linework().crossingCost(leader.from(), leader.to());
             best = best.orCheaper(new LabelSpot(box, Optional.of(leader), false), cost);
           }
@@ -67,6 +70,10 @@ final class LedPlaces {
       }
     }
     return best;
+  }
+
+  private static double onForeignGround(LabelRequest request) {
+    return ON_FOREIGN_GROUND + (request.ground().isPresent() ? GROUND_ON_GROUND : 0);
   }
 
   /** From the point, or from just inside the edge of the ground where that is nearest. */
