@@ -32,6 +32,11 @@ public final class CrewDays {
     return hours / (work.crew() * work.hoursPerDay());
   }
 
+  /** Days on which the crew comes for hours that begin in a morning, one at least. */
+  int whole(double hours) {
+    return Math.max(1, (int) evening(end(0, hours, 0)));
+  }
+
   /** When a phase begins that may begin at {@code free}. */
   double begin(double free, double hours, boolean byTruck) {
     double gone = free - morning(free);

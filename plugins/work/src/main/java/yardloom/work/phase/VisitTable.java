@@ -57,14 +57,14 @@ public final class VisitTable implements TableMaker {
             .column(Column.text("kinds", "What, and as what"));
     List<PlantingVisit> visits = facts.all(PlantingVisit.FACT);
     Map<String, Double> byKind = KindHours.byKind(facts.all(KindHours.FACT));
-    WorkSettings work = WorkSettings.of(plan);
+    CrewDays days = new CrewDays(WorkSettings.of(plan));
     for (PlantingVisit visit : visits) {
       double hours = visit.hours(byKind);
       table.row(
           Cell.number(visit.number()),
           Cell.of(visit.date()),
           Cell.of(TimeSpan.hours(hours)),
-          Cell.number(work.daysFor(hours)),
+          Cell.number(days.whole(hours)),
           Cell.text(
               visit.kinds().entrySet().stream()
                   .map(k -> k.getKey() + " (" + k.getValue() + ")")
