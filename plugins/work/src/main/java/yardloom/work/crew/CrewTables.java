@@ -15,6 +15,7 @@ import yardloom.facts.BillLine;
 import yardloom.facts.DigCall;
 import yardloom.facts.PlantingWindow;
 import yardloom.facts.YardFacts;
+import yardloom.facts.mulch.BulkLoads;
 import yardloom.facts.mulch.LaidLayer;
 import yardloom.facts.mulch.Material;
 import yardloom.facts.mulch.MulchSurface;
@@ -123,7 +124,11 @@ final class CrewTables {
         String day = d.date().map(DayList::brief).orElse("working day " + d.day());
         byDay
             .computeIfAbsent(day, x -> new ArrayList<>())
-            .add(brief(d.item()) + " " + Say.volume(d.load(), plan.info().units()));
+            .add(
+                brief(d.item())
+                    + " "
+                    + Say.volume(d.load(), plan.info().units())
+                    + (d.load().compareTo(BulkLoads.LEAST) < 0 ? ", fetched or in bags" : ""));
       }
     }
     return byDay.isEmpty()
