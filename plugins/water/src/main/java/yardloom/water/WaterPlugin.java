@@ -9,6 +9,7 @@ import yardloom.kernel.draw.Painter;
 import yardloom.kernel.draw.SheetMaker;
 import yardloom.kernel.fact.Calculator;
 import yardloom.kernel.fact.Facts;
+import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.spi.PluginInfo;
@@ -221,11 +222,13 @@ public final class WaterPlugin implements YardPlugin {
               "Dripline on the mains needs a backflow preventer that the code accepts; a licensed"
                   + " plumber connects it."));
     }
-    if (!plan.attributes().all(TankPlan.KEY).isEmpty()) {
+    if (!plan.all(Element.Roof.class).isEmpty()) {
       cautions.add(
           caution(
-              "Roof water is not for drinking: water the soil, wash produce, label taps, screen"
-                  + " every opening."));
+              "Roof water is not for drinking: water the soil, wash produce, label taps, screen every"
+                  + " opening."));
+    }
+    if (!plan.attributes().all(TankPlan.KEY).isEmpty()) {
       cautions.add(
           caution(
               (plan.info().units() == UnitSystem.US
