@@ -2,7 +2,6 @@ package yardloom.planting.care;
 
 import java.time.LocalDate;
 import java.time.Month;
-import java.time.temporal.TemporalAdjusters;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -75,11 +74,6 @@ final class PickActs {
     Season season = seasonOf.apply(firstYear + n - 1 + wait);
     LocalDate from = season.day(days.from());
     LocalDate until = season.day(days.until());
-    if (days.isAllYear()) {
-      // Not from one day in February to the day before it.
-      from = from.withDayOfYear(1);
-      until = from.with(TemporalAdjusters.lastDayOfYear());
-    }
     LocalDate planted = lot.planted().orElse(from);
     if (until.isBefore(planted)) {
       return Optional.empty();

@@ -130,11 +130,6 @@ public record HarvestSeason(int from, int until, Ends ends, Source source) {
     return last - from >= DAYS - SHORT_REST ? from + DAYS - 1 : Math.max(from, last);
   }
 
-  /** Whether it has no beginning and no end. */
-  public boolean isAllYear() {
-    return until - from >= DAYS - 1;
-  }
-
   /** The same as far as the first frost of fall; of one day at least. */
   private HarvestSeason before(GrowingYear year) {
     return new HarvestSeason(from, Math.max(from, Math.min(until, year.days())), source);

@@ -74,24 +74,6 @@ class CareAfterPickingTest {
     assertTrue(row.contains("Picked: kale from 9 Sep, lettuce from 25 Aug."), row);
   }
 
-  /**
-   * From 18 March to 10 November are 237 days, and rosemary would rest for 30 of the year: it is
-   * picked from its planting on, and in each year after it all the year. A day less of summer
-   * leaves its rest as it is: 30 days before 18 March to 304 after it.
-   */
-  @Test
-  void whatIsPickedAllTheYear_hasTheYearsDays() {
-    assertEquals("Pick | rosemary | 1 Jan | 31 Dec", rosemary("11-10"));
-    assertEquals("Pick | rosemary | 16 Feb | 16 Jan", rosemary("11-09"));
-  }
-
-  private static String rosemary(String firstFrost) {
-    PlantYard yard = PlantYard.us("2026-03-10");
-    yard.frost("03-18", firstFrost);
-    yard.planted(yard.bed("r", 0, 0, 4, 9), "rosemary", 3);
-    return first(yard, "Pick", 4);
-  }
-
   /** Onion sets in cool summers: 28 days either side of 15 March, not into fall like lettuce. */
   @Test
   void onionsAreSetInSpringOnly() {
