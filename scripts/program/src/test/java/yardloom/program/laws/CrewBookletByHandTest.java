@@ -128,4 +128,19 @@ class CrewBookletByHandTest {
     String mark = steps(large, "Mark utilities").get(0);
     assertTrue(mark.contains("working days 1 to 3"), mark);
   }
+
+  /** Without frost dates the work alone decides when kale is planted, and the plan says so. */
+  @Test
+  void plantingWithoutFrostDates_isTold() {
+    String bare =
+        YARD.replace("climate 'urbana-il'\n", "")
+            .replace("frost last: '04-25', first: '10-14', source: 'by hand'\n", "");
+    assertTrue(finds(bare, "work.planting-unknown"));
+    assertFalse(finds(YARD, "work.planting-unknown"));
+    assertFalse(finds(bare.replace(", start: '2026-09-07'", ""), "work.planting-unknown"));
+  }
+
+  private static boolean finds(String yard, String rule) {
+    return Drawn.of(yard).outcome().findings().stream().anyMatch(f -> f.rule().equals(rule));
+  }
 }
