@@ -384,6 +384,22 @@ class WorkAndCostTest {
         : Stream.empty();
   }
 
+  /** Nobody keeps a drive free that is not there. */
+  @Test
+  void clientPage_asksForTheSpotOfTheHeaps() {
+    assertTrue(client(UnitSystem.US, Optional.empty()).contains("Keep \"drive\" free for"));
+    PlanKit kit = new PlanKit(UnitSystem.US);
+    kit.bed("a", BedUse.PERENNIAL, PlanKit.box(0, 0, 30, 10));
+    Plan plan = kit.plan();
+    String page =
+        PlanKit.sheets(plan, PlanKit.run(plan)).stream()
+            .filter(s -> s.id().equals("client"))
+            .flatMap(s -> s.panels().stream())
+            .flatMap(WorkAndCostTest::texts)
+            .collect(Collectors.joining("\n"));
+    assertTrue(page.contains("Keep the way in free for deliveries."), page);
+  }
+
   @Test
   void crewPages_metricPlan_tellNoInches() {
     PlanKit kit = yard(UnitSystem.METRIC);
