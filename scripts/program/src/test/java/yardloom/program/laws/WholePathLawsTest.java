@@ -89,7 +89,6 @@ class WholePathLawsTest {
             .without("materials-phases", "days are whole")
             .without("materials-orders-by-phase", "days are whole")
             .without("work-visits", "days are whole")
-            .without("care-visits", "days are whole")
             .without("work-deliveries", PIECES)
             .without("materials-sources", "names the order")
             .without("materials-take-off.cardboard", PIECES)
