@@ -9,7 +9,6 @@ import java.util.stream.Collectors;
 import yardloom.facts.Harvest;
 import yardloom.facts.LawnWater;
 import yardloom.facts.YardFacts;
-import yardloom.facts.ground.OpenGround;
 import yardloom.facts.mulch.DropPile;
 import yardloom.facts.mulch.MulchTotals;
 import yardloom.facts.mulch.TopUp;
@@ -108,16 +107,7 @@ public final class ClientSheet implements SheetMaker {
       Plan plan, Facts facts, MulchTotals totals, List<PhaseTime> phases) {
     UnitSystem units = plan.info().units();
     List<String> lines = new ArrayList<>();
-    lines.add(
-        (OpenGround.hasCardboard(plan) ? "Cardboard, compost" : "Compost")
-            + " and wood chips over "
-            + new TableFormat(units, plan.info().currency())
-                .withUnit(Measure.AREA, totals.ground().value())
-            + " of ground: "
-            + Say.volume(totals.chips().value(), units)
-            + " of chips and "
-            + Say.volume(totals.compost().value(), units)
-            + " of compost in place.");
+    lines.add(GroundInWords.text(plan, totals));
     PhaseTime first = phases.get(0);
     PhaseTime last = PhaseTime.lastOfWork(phases);
     int days =

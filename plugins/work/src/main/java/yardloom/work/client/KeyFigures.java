@@ -16,6 +16,7 @@ import yardloom.kernel.table.Say;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableFormat;
 import yardloom.kernel.unit.Area;
+import yardloom.kernel.unit.Volume;
 import yardloom.work.labour.TaskLoad;
 import yardloom.work.phase.PhaseTime;
 
@@ -91,8 +92,14 @@ final class KeyFigures {
 
   private void mulch(MulchTotals totals) {
     row("Ground mulched", area(totals.ground().value()));
-    row("Wood chips", Say.volume(totals.chips().value(), plan.info().units()));
-    row("Compost", Say.volume(totals.compost().value(), plan.info().units()));
+    laid("Wood chips", totals.chips().value());
+    laid("Compost", totals.compost().value());
+  }
+
+  private void laid(String name, Volume volume) {
+    if (GroundInWords.isLaid(volume)) {
+      row(name, Say.volume(volume, plan.info().units()));
+    }
   }
 
   private void harvest(Harvest harvest) {
