@@ -121,7 +121,7 @@ public final class ClientSheet implements SheetMaker {
     if (!stages.isEmpty() && first.start().isPresent()) {
       lines.add(stages(stages));
     } else {
-      lines.add(days(first, last, days));
+      lines.add(days(phases.subList(0, phases.indexOf(last) + 1), days));
     }
     last.end()
         .flatMap(end -> laterVisits(end, facts.all(PlantingVisit.FACT)))
@@ -157,14 +157,31 @@ public final class ClientSheet implements SheetMaker {
     return "Work comes in stages: " + String.join("; ", each) + ".";
   }
 
-  private static String days(PhaseTime first, PhaseTime last, int days) {
-    return first.start().isPresent()
-        ? "Work from "
-            + TableFormat.date(first.start().get())
-            + " to "
-            + TableFormat.date(last.end().orElseThrow())
-            + "."
-        : "Work takes " + days + " working days; no date is set.";
+  /** The days of the work; where it rests for more than a week, those of each part. */
+  private static String days(List<PhaseTime> phases, int days) {
+    if (phases.get(0).start().isEmpty()) {
+      return "Work takes " + days + " working days; no date is set.";
+    }
+    List<String> parts = new ArrayList<>();
+    LocalDate from = phases.get(0).start().get();
+    LocalDate to = from;
+    for (PhaseTime phase : phases) {
+      LocalDate start = phase.start().orElseThrow();
+      if (start.isAfter(to.plusWeeks(1))) {
+        parts.add(span(from, to));
+        from = start;
+      }
+      LocalDate end = phase.end().orElseThrow();
+      to = end.isAfter(to) ? end : to;
+    }
+    parts.add(span(from, to));
+    return "Work " + String.join(", then ", parts) + ".";
+  }
+
+  private static String span(LocalDate from, LocalDate to) {
+    return from.equals(to)
+        ? "on " + TableFormat.date(from)
+        : "from " + TableFormat.date(from) + " to " + TableFormat.date(to);
   }
 
   /** What is in season only after the work is done is planted on days of its own. */

@@ -143,4 +143,32 @@ class CrewBookletByHandTest {
   private static boolean finds(String yard, String rule) {
     return Drawn.of(yard).outcome().findings().stream().anyMatch(f -> f.rule().equals(rule));
   }
+
+  /**
+   * A client whose tree waits from July to September is told both parts of the work, not that it
+   * lasts for ten weeks.
+   */
+  @Test
+  void workThatRestsForWeeks_isToldInParts() {
+    List<String> told = inShort(YARD.replace("2026-09-07", "2026-06-29"));
+    assertTrue(
+        told.stream()
+            .anyMatch(
+                t -> t.matches("Work from 29 Jun 2026 to \\d+ Jul 2026, then .* Sep 2026\\.")),
+        told::toString);
+    List<String> once = inShort(YARD);
+    assertTrue(
+        once.stream().anyMatch(t -> t.matches("Work from 7 Sep 2026 to \\d+ Sep 2026\\.")),
+        once::toString);
+  }
+
+  private static List<String> inShort(String yard) {
+    return Drawn.of(yard).outcome().sheets().stream()
+        .filter(s -> s.id().equals("client"))
+        .flatMap(s -> s.panels().stream())
+        .filter(Panel.Notes.class::isInstance)
+        .flatMap(n -> ((Panel.Notes) n).paragraphs().stream())
+        .map(text -> text.replace('\u00a0', ' '))
+        .toList();
+  }
 }
