@@ -22,6 +22,7 @@ import yardloom.materials.load.LoadTable;
 import yardloom.materials.pile.DriverNotes;
 import yardloom.materials.sourcing.SourcesTable;
 import yardloom.materials.surface.DepthPainter;
+import yardloom.materials.surface.LayingNotes;
 import yardloom.materials.surface.SectionFigure;
 import yardloom.materials.surface.StackTable;
 import yardloom.materials.surface.SurfacePainter;
@@ -32,22 +33,6 @@ import yardloom.materials.takeoff.TakeOffTable;
 /** Surfaces, build-up, take-off, orders and what the driver needs. */
 public final class MaterialSheet implements SheetMaker {
   private static final int MATERIALS = 20;
-
-  private static final List<String> OVER_CARDBOARD =
-      List.of(
-          "Mow low, remove tough weeds, water. Do not till.",
-          "Cardboard without tape, staples or gloss, lapped, wetted, covered the same day: paths"
-              + " with all their chips, beds with compost or a first lift.",
-          "Keep chips off trunks, stems and walls as drawn.",
-          "Trees and shrubs go in before the cardboard; cut it to fit round them.",
-          "Plant the rest through the cardboard, lay the dripline, then the last chips.");
-
-  private static final List<String> CHIPS_ALONE =
-      List.of(
-          "Remove weeds with their roots, water. Do not till.",
-          "Paths get all their chips at once, beds compost or a first lift.",
-          "Keep chips off trunks, stems and walls as drawn.",
-          "Plant, lay the dripline, then spread the last chips.");
 
   @Override
   public String id() {
@@ -90,7 +75,8 @@ public final class MaterialSheet implements SheetMaker {
     }
     panels.add(
         new Panel.Notes(
-            "Laying the mulch", OpenGround.hasCardboard(plan) ? OVER_CARDBOARD : CHIPS_ALONE));
+            "Laying the mulch",
+            LayingNotes.steps(OpenGround.hasCardboard(plan), LayingNotes.hasDrip(surfaces))));
     return List.of(new SheetPlan(MATERIALS, "materials", "Materials and delivery", panels));
   }
 

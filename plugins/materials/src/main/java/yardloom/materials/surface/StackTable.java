@@ -59,12 +59,7 @@ public final class StackTable implements TableMaker {
     }
     return table
         .note("Phases, orders, hauls, hours and crew pages follow these layers.")
-        .note(
-            OpenGround.hasCardboard(plan)
-                ? "Trees and shrubs are planted before the cardboard, all else through it into"
-                    + " compost; dripline lies on what covers the cardboard, the last chips on the"
-                    + " dripline."
-                : "Trees and shrubs are planted first; dripline lies under the last chips.")
+        .note(LayingNotes.order(OpenGround.hasCardboard(plan), LayingNotes.hasDrip(surfaces)))
         .build();
   }
 }
