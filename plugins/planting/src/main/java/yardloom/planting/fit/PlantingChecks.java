@@ -178,8 +178,8 @@ public final class PlantingChecks {
             Finding.of(
                 id,
                 Severity.NOTE,
-                "recalled and not verified in the catalogue are, for " + named,
-                "check these against a local source before planting",
+                "figures from memory, for a local nursery to confirm, are: " + named,
+                "ask there before planting",
                 Source.commonPractice("unverified figures are said to be so")));
   }
 }

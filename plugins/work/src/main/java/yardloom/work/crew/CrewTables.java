@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -33,6 +34,7 @@ import yardloom.kernel.table.TableFormat;
 import yardloom.work.cost.BillSums;
 import yardloom.work.delivery.Delivery;
 import yardloom.work.labour.KindHours;
+import yardloom.work.labour.OwnItem;
 import yardloom.work.phase.CareVisit;
 import yardloom.work.phase.PhaseOrders;
 import yardloom.work.phase.PhaseTime;
@@ -87,6 +89,9 @@ final class CrewTables {
       for (String step : texts(time.phase().steps(), plan)) {
         table.row(Cell.text(TICK), Cell.text(step.replace(DigCall.IN_TEXT, call)));
       }
+      OwnItem.now(plan).stream()
+          .filter(item -> item.phase() == time.phase().id() && item.hoursPerUnit() > 0)
+          .forEach(item -> table.row(Cell.text(TICK), Cell.text(sentence(item.task()))));
       days(time).forEach(day -> table.row(Cell.text(TICK), Cell.text(day)));
       trucks(time).ifPresent(loads -> table.row(Cell.text(TICK), Cell.text(loads)));
     }
@@ -99,6 +104,10 @@ final class CrewTables {
         && phases.stream()
             .filter(p -> p.phase().id() == WorkPhase.MARK)
             .anyMatch(marks -> time.lastDay() - marks.lastDay() > MARKS_LAST_DAYS);
+  }
+
+  private static String sentence(String text) {
+    return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1) + ".";
   }
 
   private static String beforeSteps(PhaseTime time) {

@@ -129,6 +129,31 @@ class CrewBookletByHandTest {
     assertTrue(mark.contains("working days 1 to 3"), mark);
   }
 
+  /** What the plan counts by itself is a step too, in its phase and only there. */
+  @Test
+  void ownTask_isAStepOfItsPhase() {
+    String own = YARD + "task 'carry the old shed out', hours: 3, phase: 'stake'\n";
+    assertTrue(says(steps(own, "Stake out"), "Carry the old shed out."));
+    assertFalse(says(steps(own, "Edges and trench"), "Carry the old shed out."));
+  }
+
+  /** A pipe that is ordered and worked with the earth is laid in a step of its own. */
+  @Test
+  void overflowPipe_isLaidInAStep() {
+    String tank =
+        YARD
+            + """
+            building 'house', rect(20.ft, 28.ft, 20.ft, 10.ft), eaves: 9.ft, roof: 'flat'
+            roof 'back', rect(20.ft, 28.ft, 20.ft, 10.ft), surface: 'metal'
+            tank('butt', point(18.ft, 30.ft), roof: 'back') { round diameter: 2.ft, height: 3.ft }
+            overflow(line([point(17.ft, 30.ft), point(9.ft, 30.ft)]), from: 'butt', inside: 3.inch)
+            """;
+    List<String> earth = steps(tank, "Earthwork");
+    assertTrue(says(earth, "Lay the overflow pipe"), earth::toString);
+    assertTrue(says(earth, "Dig the trench of each overflow pipe"), earth::toString);
+    assertFalse(says(earth, "Dig swales"), earth::toString);
+  }
+
   /** Without frost dates the work alone decides when kale is planted, and the plan says so. */
   @Test
   void plantingWithoutFrostDates_isTold() {
