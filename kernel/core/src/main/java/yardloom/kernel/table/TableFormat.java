@@ -7,6 +7,7 @@ import java.time.MonthDay;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
+import yardloom.kernel.plan.PlanInfo;
 import yardloom.kernel.unit.Months;
 import yardloom.kernel.unit.Quantity;
 import yardloom.kernel.unit.Unit;
@@ -31,6 +32,11 @@ public record TableFormat(UnitSystem units, String currency) {
   public TableFormat {
     Objects.requireNonNull(units);
     Objects.requireNonNull(currency);
+  }
+
+  /** The format of a plan: its units and its currency. */
+  public static TableFormat of(PlanInfo plan) {
+    return new TableFormat(plan.units(), plan.currency());
   }
 
   /** A day of the year, such as {@code 25 Apr}. */
