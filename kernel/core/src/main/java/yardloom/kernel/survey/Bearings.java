@@ -80,8 +80,8 @@ public final class Bearings {
               + m.group(group)
               + " is more than "
               + (int) most
-              + " degrees; was a degree sign lost in copying? An azimuth from north is written as az"
-              + " 195-30-00");
+              + " degrees; was a degree sign lost in copying? An azimuth from north is written as"
+              + " az 195-30-00");
     }
     if (min >= 60 || sec >= 60) {
       throw new PlanException(
@@ -103,11 +103,6 @@ public final class Bearings {
     boolean east = sec <= 180 * 3600;
     long acute = north ? (east ? sec : 360 * 3600 - sec) : Math.abs(180 * 3600 - sec);
     return (north ? "N " : "S ") + dms(acute) + (east ? " E" : " W");
-  }
-
-  /** An angle to the nearest second: {@code 28°49'34"}. */
-  public static String dms(Angle angle) {
-    return dms(Math.round(angle.degrees() * 3600));
   }
 
   private static String dms(long seconds) {
