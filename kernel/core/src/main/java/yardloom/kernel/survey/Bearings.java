@@ -105,6 +105,11 @@ public final class Bearings {
     return (north ? "N " : "S ") + dms(acute) + (east ? " E" : " W");
   }
 
+  /** An angle to the nearest second: {@code 28°49'34"}. */
+  public static String dms(Angle angle) {
+    return dms(Math.round(angle.degrees() * 3600));
+  }
+
   private static String dms(long seconds) {
     return String.format(
         Locale.ROOT, "%02d°%02d'%02d\"", seconds / 3600, seconds / 60 % 60, seconds % 60);
