@@ -125,6 +125,12 @@ public record TableFormat(UnitSystem units, String currency) {
     return unit.isEmpty() ? number : number + NO_BREAK_SPACE + unit;
   }
 
+  /** The same for running text: no digits are grouped, and lines may break before the unit. */
+  public String inText(Measure measure, Quantity<?> quantity) {
+    String unit = unitText(measure);
+    return show(measure, quantity, false) + (unit.isEmpty() ? "" : " " + unit);
+  }
+
   /** A quantity with its unit symbol, in the plan's usual unit for its dimension. */
   public String withUnit(Quantity<?> quantity) {
     return outsideItsColumn(quantity, true);
