@@ -127,6 +127,7 @@ class LateralTest {
     "100, 0.5, 0.05, 15",
     "100, 0.5, -0.05, 5",
     "3, 0.6, 0, 2",
+    "10, 0.5, -0.5, 5",
     "400, 0.5, 0, 40"
   })
   void solving_takesFewMarches(int outlets, double exponent, double rise, double inletM) {
