@@ -290,7 +290,7 @@ public final class SheetComposer {
 
   /** The optional tables that stand in one piece, as blocks. */
   private Map<Block, Table> optional(SheetRequest request, ColumnGrid grid) {
-    TableFormat format = new TableFormat(request.info().units(), request.info().currency());
+    TableFormat format = TableFormat.of(request.info());
     Map<Block, Table> blocks = new LinkedHashMap<>();
     for (Table table : request.optional()) {
       List<Block> parts = TableBlock.of(table, format, type(request), grid.content().width());
@@ -315,7 +315,7 @@ public final class SheetComposer {
   }
 
   private List<Block> blocks(SheetRequest request, ColumnGrid grid) {
-    TableFormat format = new TableFormat(request.info().units(), request.info().currency());
+    TableFormat format = TableFormat.of(request.info());
     double width = grid.content().width();
     // As much as a fresh page offers across all its columns.
     double height = new Page(grid, titleHeight(request, grid, title(request, 1), "")).room(width);

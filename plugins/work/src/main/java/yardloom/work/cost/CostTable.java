@@ -82,9 +82,9 @@ public final class CostTable implements TableMaker {
     }
     return table
         .note(
-            "All likely: every amount, price and pace at its likely value; these rows add up. One in"
-                + " ten cases lies below P10, one in ten above P90; those do not add up, because not"
-                + " everything goes wrong at once.")
+            "All likely: every amount, price and pace at its likely value; these rows add up. One"
+                + " in ten cases lies below P10, one in ten above P90; those do not add up, because"
+                + " not everything goes wrong at once.")
         .note("Without taxes, permits, disposal and hired machines.")
         .build();
   }
@@ -105,7 +105,7 @@ public final class CostTable implements TableMaker {
   }
 
   private static String labour(Plan plan, LabourRate rate) {
-    TableFormat format = new TableFormat(plan.info().units(), plan.info().currency());
+    TableFormat format = TableFormat.of(plan.info());
     return "An hour of labour is billed at wage "
         + format.withUnit(Measure.MONEY, rate.wage())
         + " plus "

@@ -67,7 +67,7 @@ public final class PlanWriter {
   private PlanWriter(Outcome outcome, Set<OutputKind> kinds, List<ComposedSheet> sheets, int dpi) {
     this.outcome = outcome;
     this.kinds = Set.copyOf(kinds);
-    this.format = new TableFormat(outcome.plan().info().units(), outcome.plan().info().currency());
+    this.format = TableFormat.of(outcome.plan().info());
     this.sheets = sheets;
     this.dpi = dpi;
   }
