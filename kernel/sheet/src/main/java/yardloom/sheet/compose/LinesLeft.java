@@ -8,7 +8,8 @@ import yardloom.kernel.geom.Shape;
 
 /**
  * What filled regions leave of the lines under them, worked out once for all drawings of a set that
- * show both, and for those of the next set.
+ * show both, and for those of the next set. Several threads may ask at once; two of them may then
+ * work the same out.
  */
 final class LinesLeft {
   private Map<Cut, List<Line>> before = Map.of();
@@ -19,12 +20,14 @@ final class LinesLeft {
 
   /** The pieces of {@code line} outside {@code filled}. */
   List<Line> of(Line line, Shape filled) {
-    return now.computeIfAbsent(new Cut(line, filled), this::made);
-  }
-
-  private List<Line> made(Cut cut) {
-    List<Line> known = before.get(cut);
-    return known == null ? cut.line().outside(cut.filled()) : known;
+    Cut cut = new Cut(line, filled);
+    List<Line> known = now.get(cut);
+    if (known == null) {
+      known = before.get(cut);
+      known = known == null ? line.outside(filled) : known;
+      now.put(cut, known);
+    }
+    return known;
   }
 
   /** Another set begins; what neither it nor the one before asks for is forgotten. */
