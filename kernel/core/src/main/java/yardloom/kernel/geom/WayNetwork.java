@@ -1,6 +1,7 @@
 package yardloom.kernel.geom;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -79,6 +80,11 @@ public final class WayNetwork {
   private final SingleSourcePaths<Coordinate, DefaultWeightedEdge> fromStart;
   private final STRtree pieces;
 
+  /** The nodes, and how far each is from the start. */
+  private final Coordinate[] nodes;
+
+  private final double[] nodesM;
+
   /**
    * The ways, and how far everything is from {@code start}.
    *
@@ -120,6 +126,8 @@ public final class WayNetwork {
     doors.forEach((i, d) -> crossings(surfaces.get(i), d));
     fromStart = explore(start.coordinate());
     pieces = indexed();
+    nodes = graph.vertexSet().toArray(new Coordinate[0]);
+    nodesM = Arrays.stream(nodes).mapToDouble(fromStart::getWeight).toArray();
   }
 
   private Geometry body(int i) {
@@ -295,10 +303,19 @@ public final class WayNetwork {
             ? List.of(surfaces.get(way))
             : surfaces.values().stream().filter(s -> s.contains(at)).toList();
     Set<Coordinate> ends = endsAround(at);
-    return graph.vertexSet().stream()
-        .map(from -> new Stop(at, from, fromStart.getWeight(from) + from.distance(at)))
-        .filter(s -> s.wayM() < nearerThanM)
-        .sorted(Comparator.comparingDouble(Stop::wayM))
+    List<Stop> nearer = new ArrayList<>();
+    for (int i = 0; i < nodes.length; i++) {
+      // The longer leg nearly always tells; the root is dear.
+      double leg = Math.max(Math.abs(nodes[i].x - at.x), Math.abs(nodes[i].y - at.y));
+      if (nodesM[i] + leg < nearerThanM) {
+        Stop stop = new Stop(at, nodes[i], nodesM[i] + nodes[i].distance(at));
+        if (stop.wayM() < nearerThanM) {
+          nearer.add(stop);
+        }
+      }
+    }
+    nearer.sort(Comparator.comparingDouble(Stop::wayM));
+    return nearer.stream()
         .filter(s -> isReached(s.from(), at, over, ends))
         .findFirst()
         .orElse(Stop.NOWHERE);
