@@ -89,7 +89,7 @@ public final class RedrawBenchmark {
     if (args.length > 2) {
       benchmark.readers.entrySet().stream()
           .sorted((a, b) -> Long.compare(b.getValue(), a.getValue()))
-          .limit(40)
+          .limit(Integer.getInteger("readers", 40))
           .forEach(
               e -> System.out.printf(Locale.ROOT, "%8.1f %s%n", e.getValue() / 1e6, e.getKey()));
     }
