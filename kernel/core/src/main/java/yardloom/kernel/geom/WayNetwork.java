@@ -91,7 +91,11 @@ public final class WayNetwork {
    * @param reach how far beside a way somebody may start
    */
   public WayNetwork(List<Way> ways, Point start, Length reach) {
-    this(ways, start, Overlay.FACTORY.createPoint(start.coordinate()), reach);
+    this(ways, start, reach, new Sights.All());
+  }
+
+  WayNetwork(List<Way> ways, Point start, Length reach, Sights.All sights) {
+    this(ways, start, Overlay.FACTORY.createPoint(start.coordinate()), reach, sights);
   }
 
   /**
@@ -100,10 +104,15 @@ public final class WayNetwork {
    * @param reach how far from the edge of {@code start} a way may be
    */
   public WayNetwork(List<Way> ways, Shape start, Length reach) {
-    this(ways, start.heart(), start.jts(), reach);
+    this(ways, start, reach, new Sights.All());
   }
 
-  private WayNetwork(List<Way> ways, Point start, Geometry around, Length reach) {
+  WayNetwork(List<Way> ways, Shape start, Length reach, Sights.All sights) {
+    this(ways, start.heart(), start.jts(), reach, sights);
+  }
+
+  private WayNetwork(
+      List<Way> ways, Point start, Geometry around, Length reach, Sights.All sights) {
     this.ways = List.copyOf(ways);
     List<Geometry> lines = new ArrayList<>();
     ways.forEach(w -> w.middle().ifPresent(m -> lines.add(m.jts())));
@@ -111,7 +120,7 @@ public final class WayNetwork {
     Map<Integer, List<Coordinate>> doors = new HashMap<>();
     for (int i = 0; i < ways.size(); i++) {
       if (ways.get(i).middle().isEmpty()) {
-        surfaces.put(i, new FreeCrossing(ways.get(i).ground(), TOUCH));
+        surfaces.put(i, new FreeCrossing(sights.of(ways.get(i).ground(), TOUCH)));
       }
       if (ways.get(i).ground().jts().distance(around) <= reach.metres()) {
         join(origin, i, lines, doors);
