@@ -9,7 +9,6 @@ import yardloom.kernel.draw.Painter;
 import yardloom.kernel.draw.SheetMaker;
 import yardloom.kernel.fact.Calculator;
 import yardloom.kernel.fact.Facts;
-import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.spi.PluginInfo;
@@ -84,6 +83,7 @@ import yardloom.water.tank.TankYearTable;
 import yardloom.water.timetable.FirstWeeksCalculator;
 import yardloom.water.timetable.FirstWeeksTable;
 import yardloom.water.timetable.IrrigationTable;
+import yardloom.water.timetable.NightCheck;
 import yardloom.water.timetable.RainOffTable;
 import yardloom.water.timetable.TankLevelCheck;
 import yardloom.water.timetable.TankLevelTable;
@@ -159,6 +159,7 @@ public final class WaterPlugin implements YardPlugin {
         new OverflowPipeCheck(),
         new TankCheck(),
         new TankLevelCheck(),
+        new NightCheck(),
         new DownspoutCheck());
   }
 
@@ -222,13 +223,11 @@ public final class WaterPlugin implements YardPlugin {
               "Dripline on the mains needs a backflow preventer that the code accepts; a licensed"
                   + " plumber connects it."));
     }
-    if (!plan.all(Element.Roof.class).isEmpty()) {
+    if (!plan.attributes().all(TankPlan.KEY).isEmpty()) {
       cautions.add(
           caution(
-              "Roof water is not for drinking: water the soil, wash produce, label taps, screen every"
-                  + " opening."));
-    }
-    if (!plan.attributes().all(TankPlan.KEY).isEmpty()) {
+              "Roof water is not for drinking: water the soil, wash produce, label taps, screen"
+                  + " every opening."));
       cautions.add(
           caution(
               (plan.info().units() == UnitSystem.US

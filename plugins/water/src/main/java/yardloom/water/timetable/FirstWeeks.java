@@ -80,9 +80,9 @@ public record FirstWeeks(
                   step, day.get(), until, thirstiest, need, program, soak, start, isRainedOn));
     }
 
-    Weeks at(LocalTime time) {
+    Weeks at(LocalTime time, TimeSpan rest) {
       return new Weeks(
-          step, from, until, thirstiest, need, program, soak, Optional.of(time), isRainedOn);
+          step, from, until, thirstiest, need, program, rest, Optional.of(time), isRainedOn);
     }
   }
 

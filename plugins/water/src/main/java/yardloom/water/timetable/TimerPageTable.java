@@ -183,7 +183,7 @@ public final class TimerPageTable implements TableMaker {
 
   private static Table.Builder notes(Table.Builder table, Plan plan, Facts facts) {
     table.note(
-        "Months without a column: off. Start: so that the last zone ends 10 minutes before the"
+        "Months without a column: off. Start: so that all zones end 10 minutes before the"
             + " month's earliest sunrise, if all are due on one day (common practice), by the clock"
             + " with its summer time. 3 × 10, rest 40: three turns of ten minutes, forty between an"
             + " end and the next start, so that the soil takes it. By hand, 2 × 45: without a timer"
@@ -195,19 +195,20 @@ public final class TimerPageTable implements TableMaker {
                     + " falls due on so many days after the rain to the day behind them; a zone"
                     + " without that line skips one watering. "
                 : "After good rain skip a watering. ")
-            + "Newly planted beds follow the table of first weeks. What is needed beside what is set: see the report.");
+            + "Newly planted beds follow the table of first weeks. What is needed beside what is"
+            + " set: see the report.");
     if (Supply.isTank(plan)) {
       table.note(
           "Water comes from the tank by its height: one zone at a time, early or in the evening."
               + " Minutes are those of a tank half full; 'zones by the level in the tank' says how"
-              + " many times as long from a full or a low one, and when to close the valve."
-              + " 'Tank to' a day: from then on, in a usual year, the tap fills the tank before each"
+              + " many times as long from a full or a low one, and when to close the valve. 'Tank"
+              + " to' a day: from then on, in a usual year, the tap fills the tank before each"
               + " watering, over a gap of air, for the minutes of the last line.");
     } else if (!facts.all(TankYear.KEY).isEmpty()) {
       table.note(
-          "Water from the tank: by can, or through a hose of its own, so much in place of a watering,"
-              + " and the timer is off for that zone; 'tank to' a day: from then on, in a usual year,"
-              + " the timer is on.");
+          "Water from the tank: by can, or through a hose of its own, so much in place of a"
+              + " watering, and the timer is off for that zone; 'tank to' a day: from then on, in a"
+              + " usual year, the timer is on.");
     }
     return table;
   }

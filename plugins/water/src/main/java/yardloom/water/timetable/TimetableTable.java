@@ -102,7 +102,7 @@ public final class TimetableTable implements TableMaker {
     }
     if (any) {
       table.note(
-          "Months that are not listed: off. Start: so that the last zone ends 10 minutes before the"
+          "Months that are not listed: off. Start: so that all zones end 10 minutes before the"
               + " month's earliest sunrise, if all are due on one day (common practice), by the"
               + " clock with its summer time. Needed: by the thirstiest bed of the zone, for grown"
               + " plants in a usual year; after good rain skip a watering, newly planted beds"
