@@ -38,6 +38,7 @@ import yardloom.water.lawn.LawnCheck;
 import yardloom.water.lawn.LawnTable;
 import yardloom.water.lawn.LawnWords;
 import yardloom.water.line.DripPainter;
+import yardloom.water.line.EndPainter;
 import yardloom.water.line.FittingTable;
 import yardloom.water.line.HeadTable;
 import yardloom.water.line.HydraulicsTable;
@@ -45,6 +46,7 @@ import yardloom.water.line.IrrigationChecks;
 import yardloom.water.line.LineCalculator;
 import yardloom.water.line.LinePainter;
 import yardloom.water.line.LineTable;
+import yardloom.water.line.OutletTable;
 import yardloom.water.line.PartsTable;
 import yardloom.water.line.PipeWords;
 import yardloom.water.line.SleeveTable;
@@ -165,7 +167,12 @@ public final class WaterPlugin implements YardPlugin {
 
   @Override
   public List<Painter> painters() {
-    return List.of(new LinePainter(), new DripPainter(), new ZonePainter(), new RoofWaterPainter());
+    return List.of(
+        new LinePainter(),
+        new DripPainter(),
+        new ZonePainter(),
+        new EndPainter(),
+        new RoofWaterPainter());
   }
 
   @Override
@@ -185,6 +192,7 @@ public final class WaterPlugin implements YardPlugin {
         new EmitterTable(),
         new CatchTable(),
         new HydraulicsTable(),
+        new OutletTable(),
         new TankHeadTable(),
         new LineTable(),
         new PartsTable(),

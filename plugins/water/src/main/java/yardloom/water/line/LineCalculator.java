@@ -67,6 +67,7 @@ public final class LineCalculator implements Calculator {
     return Set.of(
         ZoneLine.KEY,
         BedHydraulics.KEY,
+        BedOutlets.KEY,
         TankZone.KEY,
         Trenches.KEY,
         YardFacts.BILL,
@@ -211,6 +212,7 @@ public final class LineCalculator implements Calculator {
     BedResults results = new BedResults(network, chosen.solved());
     List<BedHydraulics> solved = beds.stream().map(b -> results.of(b, zone.number())).toList();
     solved.forEach(bed -> out.give(BedHydraulics.KEY, bed));
+    beds.forEach(b -> out.give(BedOutlets.KEY, results.outlets(b, zone.number())));
     Derived.Builder sum = Derived.by("sum over beds of flow", METHOD);
     solved.forEach(bed -> sum.from("flow of " + bed.bed().name(), bed.outflow().flow()));
     return new ZoneLine(
@@ -220,6 +222,7 @@ public final class LineCalculator implements Calculator {
             .gives(Water.pressure(Length.metres(chosen.solved().behindM()))),
         sum.gives(Flow.cubicMetresPerSecond(chosen.solved().flowM3s())),
         why("least pressure in the network of the zone", zone).gives(results.least(beds)),
+        results.end(beds),
         results.most(beds),
         why("(largest − least outlet flow) / largest, in the whole zone", zone)
             .gives(network.variation(chosen.solved())),

@@ -47,6 +47,7 @@ class AppendixLawTest {
           Map.entry("(largest − least outlet flow) / largest", NETWORK),
           Map.entry("sum of the outlets' flows in the network", NETWORK),
           Map.entry("least pressure in the network", NETWORK),
+          Map.entry("pressure at the outlet in the network", NETWORK),
           Map.entry("pressure behind the zone valve in the network", NETWORK),
           Map.entry("pressure at its feed in the network", NETWORK),
           Map.entry("mean of the least quarter of outlets / mean", NETWORK),
