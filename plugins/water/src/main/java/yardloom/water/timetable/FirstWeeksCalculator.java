@@ -183,6 +183,7 @@ public final class FirstWeeksCalculator implements Calculator {
         program,
         turns.soak(program),
         Optional.empty(),
-        isRainedOn);
+        isRainedOn,
+        new Limits(Optional.empty(), turns.limit()));
   }
 }

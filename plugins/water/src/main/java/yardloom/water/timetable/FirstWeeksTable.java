@@ -76,14 +76,17 @@ public final class FirstWeeksTable implements TableMaker {
     }
     if (!facts.all(FirstWeeks.KEY).isEmpty()) {
       table.note(
-          "In place of the timetable, from the day of planting or from the month in which leaves come;"
-              + " then on by the timetable. Needed: what the thirstiest bed takes until the next"
-              + " watering, over the efficiency of drip, without rain: leave one out after 1/2 in"
-              + " (13 mm). Planted a week or more later in the same zone: its own lines; while two hold"
-              + " at once, set the more frequent one. Off, on if dry: rain usually does it then. By can or hose, no dripline yet: so much a day for all of them together, in steps by the"
-              + " table of water for new plants; keys begin on the morning after the dripline is laid. Closed, nothing planted yet or at rest: shut"
-              + " the zone, or clamp the line to that bed where others of the zone run. New trees in beds and with rings of dripline drink"
-              + " from their root ball: by can; so do all once the lines are drained for winter.");
+          "In place of the timetable, from the day of planting or from the month in which leaves"
+              + " come; then on by the timetable. Needed: what the thirstiest bed takes until the"
+              + " next watering, over the efficiency of drip, without rain: leave one out after 1/2"
+              + " in (13 mm). Planted a week or more later in the same zone: its own lines; while"
+              + " two hold at once, set the more frequent one. Off, on if dry: rain usually does it"
+              + " then. By can or hose, no dripline yet: so much a day for all of them together, in"
+              + " steps by the table of water for new plants; keys begin on the morning after the"
+              + " dripline is laid. Closed, nothing planted yet or at rest: shut the zone, or clamp"
+              + " the line to that bed where others of the zone run. New trees in beds and with"
+              + " rings of dripline drink from their root ball: by can; so do all once the lines"
+              + " are drained for winter.");
     }
     return table.build();
   }
@@ -120,8 +123,8 @@ public final class FirstWeeksTable implements TableMaker {
         Cell.of(weeks.until()),
         Cell.number(weeks.program().everyDays()),
         Starts.cell(weeks.start()),
-        Cell.number(weeks.program().turns()),
-        Cell.number(weeks.program().turnMinutes()),
+        Cell.of(weeks.turns()),
+        Cell.of(weeks.turnMinutes()),
         weeks.program().turns() > 1 ? Cell.number((int) weeks.soak().minutes()) : Cell.BLANK,
         Cell.of(weeks.need()),
         weeks.isRainedOn() ? Cell.text("off, on if dry") : Cell.BLANK);

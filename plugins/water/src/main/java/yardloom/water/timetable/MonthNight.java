@@ -25,17 +25,23 @@ record MonthNight(List<ZoneTimes.Month> times, int minutes) {
   /**
    * What one zone asks in the month.
    *
+   * @param canWait how long the first plant to dry out can wait, if known
    * @param program as seldom as the soil allows
    */
   record Asked(
-      int month, ElementId thirstiest, Derived<TimeSpan> need, Turns turns, TimerProgram program) {
+      int month,
+      ElementId thirstiest,
+      Derived<TimeSpan> need,
+      Optional<Derived<TimeSpan>> canWait,
+      Turns turns,
+      TimerProgram program) {
     /** Oftener, with less to do on each day, if whole minutes allow it. */
     Optional<Asked> oftener() {
       int days = Months.days(month);
       for (int apart = program.everyDays() - 1; apart >= 1; apart--) {
         TimerProgram other = TimerProgram.of(need.value().minutes(), days, apart, turns.longest());
         if (other.everyDays() <= apart && other.dayMinutes() < program.dayMinutes()) {
-          return Optional.of(new Asked(month, thirstiest, need, turns, other));
+          return Optional.of(new Asked(month, thirstiest, need, canWait, turns, other));
         }
       }
       return Optional.empty();
@@ -46,7 +52,8 @@ record MonthNight(List<ZoneTimes.Month> times, int minutes) {
     }
 
     private ZoneTimes.Month at(Optional<LocalTime> start, TimeSpan rest) {
-      return new ZoneTimes.Month(month, thirstiest, need, program, rest, start);
+      return new ZoneTimes.Month(
+          month, thirstiest, need, program, rest, start, new Limits(canWait, turns.limit()));
     }
   }
 

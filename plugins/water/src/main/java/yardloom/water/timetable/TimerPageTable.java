@@ -78,23 +78,28 @@ public final class TimerPageTable implements TableMaker {
 
   private static void zone(
       Table.Builder table, List<Integer> months, ZoneTimes times, Plan plan, Facts facts) {
-    row(table, months, times, "Every … days", m -> "" + m.program().everyDays());
+    cells(
+        table,
+        months,
+        times,
+        "Every … days",
+        m -> because("" + m.program().everyDays(), m.everyDays()));
     row(table, months, times, "Start", m -> Starts.text(m.start()));
-    row(table, months, times, "Minutes", TimerPageTable::minutes);
-    row(table, months, times, "By hand, a week", TimerPageTable::byHand);
+    cells(table, months, times, "Minutes", m -> because(minutes(m), m.turnMinutes()));
+    cells(table, months, times, "By hand, a week", m -> because(byHand(m), m.minutesAWeek()));
     if (saysRain(times, facts)) {
       RainOff.rains(plan)
           .forEach(
               rain ->
-                  row(
+                  cells(
                       table,
                       months,
                       times,
                       "Off after " + RainOff.words(plan, rain) + ", days",
                       m ->
                           RainOff.of(times.zone(), m.month(), rain, facts)
-                              .map(d -> "" + RainOff.whole(d))
-                              .orElse("")));
+                              .map(d -> because("" + RainOff.whole(d), d))
+                              .orElse(Cell.text(""))));
     }
     Optional<TankYear> year = TankChange.of(times.zone(), facts);
     year.ifPresent(y -> row(table, months, times, "Water from", m -> y.shortly(m.month())));
@@ -112,16 +117,15 @@ public final class TimerPageTable implements TableMaker {
                         .orElse("")));
     if (times.months().stream()
         .anyMatch(m -> TimetableTable.carried(times.zone(), m, facts).isPresent())) {
-      row(
+      cells(
           table,
           months,
           times,
           "Or from the tank, each",
           m ->
               TimetableTable.carried(times.zone(), m, facts)
-                  .map(Derived::value)
-                  .map(water -> WaterText.both(plan, water))
-                  .orElse(""));
+                  .map(water -> because(WaterText.both(plan, water.value()), water))
+                  .orElse(Cell.text("")));
     }
   }
 
@@ -154,7 +158,7 @@ public final class TimerPageTable implements TableMaker {
    */
   private static String byHand(ZoneTimes.Month month) {
     int times = Math.max(1, (int) Math.ceil(DAYS / month.program().everyDays()));
-    return times + " × " + (int) Math.ceil(month.minutesAWeek() / (double) times);
+    return times + " × " + (int) Math.ceil(month.minutesAWeek().value() / (double) times);
   }
 
   private static void row(
@@ -163,10 +167,23 @@ public final class TimerPageTable implements TableMaker {
       ZoneTimes times,
       String what,
       Function<ZoneTimes.Month, String> says) {
+    cells(table, months, times, what, m -> Cell.text(says.apply(m)));
+  }
+
+  private static void cells(
+      Table.Builder table,
+      List<Integer> months,
+      ZoneTimes times,
+      String what,
+      Function<ZoneTimes.Month, Cell> says) {
     List<Cell> cells = new ArrayList<>();
     cells.add(Cell.text(what));
-    months.forEach(m -> cells.add(Cell.text(month(times, m).map(says).orElse(OFF))));
+    months.forEach(m -> cells.add(month(times, m).map(says).orElse(Cell.text(OFF))));
     table.row(cells);
+  }
+
+  private static Cell because(String text, Derived<?> why) {
+    return new Cell(Optional.of(text), Optional.of(why));
   }
 
   private static Optional<ZoneTimes.Month> month(ZoneTimes times, int month) {

@@ -103,10 +103,11 @@ public final class TimetableCalculator implements Calculator {
     }
     Derived<TimeSpan> need = thirstiest.get().time();
     Turns turns = Turns.of(plan, in, runs);
+    Optional<Derived<TimeSpan>> wait = wait(runs, in, m);
     TimerProgram program =
-        TimerProgram.of(
-            need.value().minutes(), Months.days(m), apart(runs, in, m), turns.longest());
-    return Optional.of(new MonthNight.Asked(m, thirstiest.get().run().bed(), need, turns, program));
+        TimerProgram.of(need.value().minutes(), Months.days(m), apart(wait), turns.longest());
+    return Optional.of(
+        new MonthNight.Asked(m, thirstiest.get().run().bed(), need, wait, turns, program));
   }
 
   private static Optional<Derived<TimeSpan>> need(DripRun run, Facts in, int m) {
@@ -133,13 +134,16 @@ public final class TimetableCalculator implements Calculator {
                             WaterBudget.DRIP_EFFICIENCY)));
   }
 
-  /** Whole days that the first plant to dry out can wait. */
-  private static int apart(List<DripRun> runs, Facts in, int m) {
+  /** How long the first plant to dry out can wait. */
+  private static Optional<Derived<TimeSpan>> wait(List<DripRun> runs, Facts in, int m) {
     return runs.stream()
         .flatMap(r -> WateringInterval.of(r, m, in).stream())
-        .mapToInt(i -> (int) Math.floor(i.value().days()))
+        .min(Comparator.comparing(Derived::value));
+  }
+
+  private static int apart(Optional<Derived<TimeSpan>> wait) {
+    return wait.map(w -> (int) Math.floor(w.value().days()))
         .map(days -> Math.max(1, Math.min(MOST_APART, days)))
-        .min()
         .orElse(USUAL_APART);
   }
 }

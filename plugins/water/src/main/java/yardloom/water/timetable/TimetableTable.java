@@ -156,11 +156,11 @@ public final class TimetableTable implements TableMaker {
     boolean isSplit = month.program().turns() > 1;
     return List.of(
         Cell.text(Months.name(month.month())),
-        Cell.number(month.program().everyDays()),
+        Cell.of(month.everyDays()),
         Starts.cell(month.start()),
-        Cell.number(month.program().turns()),
-        Cell.number(month.program().turnMinutes()),
-        isSplit ? Cell.number((int) month.soak().minutes()) : Cell.BLANK,
+        Cell.of(month.turns()),
+        Cell.of(month.turnMinutes()),
+        isSplit ? Cell.of(month.soakMinutes()) : Cell.BLANK,
         Cell.of(month.need()),
         Cell.of(
             Derived.by("turns × time of a turn × days / days apart", SET)
@@ -169,6 +169,6 @@ public final class TimetableTable implements TableMaker {
                 .from("days", days)
                 .from("days apart", month.program().everyDays())
                 .gives(TimeSpan.minutes(month.program().monthMinutes(days)))),
-        Cell.number(month.minutesAWeek()));
+        Cell.of(month.minutesAWeek()));
   }
 }
