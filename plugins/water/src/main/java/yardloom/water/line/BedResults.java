@@ -174,7 +174,7 @@ final class BedResults {
     return Derived.by(what, LineCalculator.METHOD)
         .from("rows", run.rows().size())
         .from("longest row", longest(run))
-        .from("outlets", run.totals().outlets())
+        .from("number of outlets", run.totals().outlets())
         .from("outlet spacing", run.choice().spacing(), run.place())
         .from("rated flow of one", run.choice().emitter(), run.place())
         .from("rated pressure", run.choice().rated(), run.place())

@@ -241,8 +241,11 @@ public final class LineCalculator implements Calculator {
     for (int r = 0; r < runs.size(); r++) {
       LineTree.Run run = runs.get(r);
       PipeSize size = chosen.of().get(r);
-      Flow flow = Flow.cubicMetresPerSecond(ZoneNetwork.flowM3s(chosen.solved(), r));
-      double speed = PipeSpeed.metresPerSecond(flow.cubicMetresPerSecond(), size.bore().metres());
+      Derived<Flow> flow =
+          ofRun("flow of the run in the network of the zone", run, size)
+              .gives(Flow.cubicMetresPerSecond(ZoneNetwork.flowM3s(chosen.solved(), r)));
+      double speed =
+          PipeSpeed.metresPerSecond(flow.value().cubicMetresPerSecond(), size.bore().metres());
       pipes.add(
           new ZoneLine.PipeRun(
               run.from(),
@@ -254,10 +257,15 @@ public final class LineCalculator implements Calculator {
                   .from("flow", flow)
                   .from("bore", size.bore())
                   .gives(Length.metres(speed)),
-              Water.pressure(Length.metres(ZoneNetwork.endM(chosen.solved(), r))),
+              ofRun("pressure at the end of the run in the network of the zone", run, size)
+                  .gives(Water.pressure(Length.metres(ZoneNetwork.endM(chosen.solved(), r)))),
               ways.map(w -> w.ground().underPaving(run.way())).orElse(Length.ZERO)));
     }
     return pipes;
+  }
+
+  private static Derived.Builder ofRun(String what, LineTree.Run run, PipeSize size) {
+    return Derived.by(what, METHOD).from("length", run.way().length()).from("bore", size.bore());
   }
 
   private static List<String> carried(List<LineTree.Run> runs, int of) {

@@ -49,9 +49,9 @@ public record ZoneLine(
       Line way,
       PipeSize size,
       List<String> to,
-      Flow flow,
+      Derived<Flow> flow,
       Derived<Length> speed,
-      Pressure end,
+      Derived<Pressure> end,
       Length paved) {
     public PipeRun {
       to = List.copyOf(to);

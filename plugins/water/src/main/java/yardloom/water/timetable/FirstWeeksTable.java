@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
@@ -15,6 +16,7 @@ import yardloom.kernel.table.Measure;
 import yardloom.kernel.table.OnPaper;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
+import yardloom.water.need.EstablishmentTable;
 import yardloom.water.timetable.FirstWeeks.Wait.Reason;
 
 /** What is keyed into the timer in the first 45 days after planting, zone by zone. */
@@ -121,7 +123,10 @@ public final class FirstWeeksTable implements TableMaker {
         days(zone, weeks.from(), weeks.until()),
         Cell.of(weeks.from()),
         Cell.of(weeks.until()),
-        Cell.number(weeks.program().everyDays()),
+        Cell.of(
+            Derived.by("days apart in this step", EstablishmentTable.MINNESOTA)
+                .from("days apart in this step", weeks.step().everyDays())
+                .gives(weeks.step().everyDays())),
         Starts.cell(weeks.start()),
         Cell.of(weeks.turns()),
         Cell.of(weeks.turnMinutes()),

@@ -106,15 +106,15 @@ public final class TimerPageTable implements TableMaker {
     Optional<Derived<Flow>> open = Supply.open(plan).filter(o -> Supply.isTank(plan));
     open.ifPresent(
         o ->
-            row(
+            cells(
                 table,
                 months,
                 times,
                 "Tap into tank, min",
                 m ->
                     TimetableTable.fillMinutes(times.zone(), m, o, facts)
-                        .map(String::valueOf)
-                        .orElse("")));
+                        .map(minutes -> because("" + minutes.value(), minutes))
+                        .orElse(Cell.text(""))));
     if (times.months().stream()
         .anyMatch(m -> TimetableTable.carried(times.zone(), m, facts).isPresent())) {
       cells(

@@ -115,16 +115,25 @@ public final class TimetableTable implements TableMaker {
   }
 
   /** How long the open tap takes to bring one watering into the tank; empty without one. */
-  static Optional<Integer> fillMinutes(
+  static Optional<Derived<Integer>> fillMinutes(
       int zone, ZoneTimes.Month month, Derived<Flow> open, Facts facts) {
     return TankZone.of(zone, facts)
-        .map(z -> TankLevelTable.watering(z, month).value())
-        .map(w -> w.cubicMetres() / open.value().cubicMetresPerSecond() / 60)
-        .map(minutes -> (int) Math.ceil(minutes));
+        .map(z -> TankLevelTable.watering(z, month))
+        .map(
+            water ->
+                Derived.by("whole minutes, up, of water of a watering / flow of the open tap", SET)
+                    .from("water of a watering", water)
+                    .from("flow of the open tap", open)
+                    .gives(
+                        (int)
+                            Math.ceil(
+                                water.value().cubicMetres()
+                                    / open.value().cubicMetresPerSecond()
+                                    / 60)));
   }
 
   private static Cell fill(int zone, ZoneTimes.Month month, Derived<Flow> open, Facts facts) {
-    return fillMinutes(zone, month, open, facts).map(Cell::number).orElse(Cell.BLANK);
+    return fillMinutes(zone, month, open, facts).map(Cell::of).orElse(Cell.BLANK);
   }
 
   /** Whether a tank waters it whose water does not run into its lines by itself. */

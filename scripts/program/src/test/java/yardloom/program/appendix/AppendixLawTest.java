@@ -48,6 +48,8 @@ class AppendixLawTest {
           Map.entry("sum of the outlets' flows in the network", NETWORK),
           Map.entry("least pressure in the network", NETWORK),
           Map.entry("pressure at the outlet in the network", NETWORK),
+          Map.entry("pressure at the end of the run in the network", NETWORK),
+          Map.entry("flow of the run in the network", NETWORK),
           Map.entry("pressure behind the zone valve in the network", NETWORK),
           Map.entry("pressure at its feed in the network", NETWORK),
           Map.entry("mean of the least quarter of outlets / mean", NETWORK),
