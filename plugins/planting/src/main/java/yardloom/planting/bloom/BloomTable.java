@@ -31,6 +31,7 @@ import yardloom.planting.traits.Bloom;
 import yardloom.planting.turn.Turn;
 import yardloom.planting.turn.TurnPlan;
 import yardloom.planting.year.BloomDelay;
+import yardloom.planting.year.GrowingYear;
 
 /**
  * The days on which each kind of the plan is in bloom, from the last frost of spring; varieties
@@ -51,7 +52,8 @@ public final class BloomTable implements TableMaker {
 
   @Override
   public Set<FactKey<?>> reads() {
-    return Set.of(YardFacts.FROST, YardFacts.CLIMATE, YardFacts.STANDS, TurnPlan.KEY);
+    return Set.of(
+        YardFacts.FROST, YardFacts.WARM_SEASON, YardFacts.CLIMATE, YardFacts.STANDS, TurnPlan.KEY);
   }
 
   @Override
@@ -118,6 +120,7 @@ public final class BloomTable implements TableMaker {
   private static Map<String, Bloom> kinds(Plan plan, Facts facts, MonthDay lastFrost) {
     Map<String, Bloom> kinds = new TreeMap<>();
     int delay = BloomDelay.days(lastFrost, facts.find(YardFacts.CLIMATE));
+    Optional<GrowingYear> year = GrowingYear.of(facts);
     PlantCatalogue catalogue = PlantCatalogue.of(plan);
     for (Stand stand : facts.all(YardFacts.STANDS)) {
       Optional<Turn> turn = facts.get(TurnPlan.KEY).of(stand.in(), stand.place(), stand.plant());
@@ -133,7 +136,8 @@ public final class BloomTable implements TableMaker {
             when == Variety.Blooms.MIDSEASON
                 ? stand.plant()
                 : stand.plant() + ", " + (when == Variety.Blooms.EARLY ? "early" : "late");
-        kinds.put(name, bloom.get().later(when.days() + (waits(plant, bloom.get()) ? delay : 0)));
+        int days = waits(plant, bloom.get()) ? delay : year.map(y -> y.waits(plant)).orElse(0);
+        kinds.put(name, bloom.get().later(when.days() + days));
       }
     }
     return kinds;

@@ -69,7 +69,7 @@ public final class CareFigure {
     Map<String, List<CareAct>> rows = new LinkedHashMap<>();
     acts.stream()
         .sorted(
-            Comparator.comparing((CareAct a) -> MonthDay.from(a.when().until()))
+            Comparator.comparing((CareAct a) -> a.when().ends())
                 .thenComparing(CareAct::key)
                 .thenComparing((CareAct a) -> a.when().season()))
         .forEach(a -> rows.computeIfAbsent(name(a), k -> new ArrayList<>()).add(a));
@@ -88,6 +88,10 @@ public final class CareFigure {
   }
 
   private static void bar(List<Mark> marks, CareAct act, double y, Style style) {
+    if (act.when().isAllYear()) {
+      marks.add(box(NAMES_M, WIDTH_MM, y, style, act));
+      return;
+    }
     double from = x(act.when().from(), 0);
     double until = x(act.when().until(), 1);
     if (until > from) {
