@@ -54,6 +54,11 @@ public record CareAct(
     }
   }
 
+  /** Whether it is the picking of what has ripened. */
+  public boolean isPicking() {
+    return task.act() == Act.PICK;
+  }
+
   /** The key by which the winter before a first season is one with those after it. */
   String yearlyKey() {
     return key.replace(FIRST_WINTER, "");

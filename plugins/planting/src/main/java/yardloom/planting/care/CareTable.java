@@ -67,7 +67,7 @@ public final class CareTable implements TableMaker {
     List<CareAct> acts =
         facts.all(CareAct.KEY).stream()
             // On a sheet the harvest has its own table.
-            .filter(a -> how || a.task().act() != Act.PICK)
+            .filter(a -> how || !a.isPicking())
             .toList();
     List<CareAct> dated = acts.stream().filter(CareTable::isOnce).toList();
     if (!dated.isEmpty()) {
