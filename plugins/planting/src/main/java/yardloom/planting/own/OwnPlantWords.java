@@ -27,8 +27,8 @@ public final class OwnPlantWords {
 
   @Verb(
       help =
-          "Gives a plant of your own, or one of the catalogue as it grows with you. What you do not say"
-              + " is taken from the plant that it is like, and marked as unverified.",
+          "Gives a plant of your own, or one of the catalogue as it grows with you. What you do not"
+              + " say is taken from the plant that it is like, and marked as unverified.",
       example =
           "ownPlant('fig-leaf gourd', like: 'winter squash', botanical: 'Cucurbita ficifolia',"
               + " spread: 8.ft, yieldLow: 10.lb, yieldHigh: 40.lb,"
@@ -97,7 +97,13 @@ public final class OwnPlantWords {
       @Opt(name = "mulch", help = "'woody', 'spreading', 'low', 'annual'", fallback = AS_LIKE)
           String mulch,
       @Opt(name = "layer", help = "'canopy', 'shrub', 'herb', 'cover' …", fallback = AS_LIKE)
-          String layer) {
+          String layer,
+      @Opt(name = "life", help = "'annual' or 'perennial'", fallback = AS_LIKE) String life,
+      @Opt(
+              name = "crop",
+              help = "whose water use and roots it has in FAO-56, such as 'lettuce'",
+              fallback = AS_LIKE)
+          String crop) {
     Map<String, String> cells = new HashMap<>();
     put(cells, "plant", name.strip());
     put(cells, "like", like);
@@ -135,6 +141,8 @@ public final class OwnPlantWords {
     put(cells, "window", window);
     put(cells, "mulch", mulch);
     put(cells, "layer", layer);
+    put(cells, "life", life);
+    put(cells, "crop", crop);
     add(plan, new DataRow(cells, plan.place(), Map.of()), source);
   }
 
@@ -153,8 +161,9 @@ public final class OwnPlantWords {
 
   @Verb(
       help =
-          "Takes plants of your own from a table: columns plant and like, and any of those of `ownPlant`,"
-              + " such as spread_in or spread_cm, zone, ph_low, pick_from, yield_high_lb, and of a source.",
+          "Takes plants of your own from a table: columns plant and like, and any of those of"
+              + " `ownPlant`, such as spread_in or spread_cm, zone, ph_low, pick_from,"
+              + " yield_high_lb, and of a source.",
       example = "plantBook('plant,like,spread_in,zone\\nperry pear,European pear,240,5')")
   public static void plantBook(
       PlanScope plan,

@@ -139,8 +139,16 @@ class OwnPlantTest {
             "mulch",
             "low",
             "layer",
-            "shrub");
+            "shrub",
+            "life",
+            "annual",
+            "crop",
+            "berries (bushes)");
     assertEquals("Pyrus nivalis", p.botanical());
+    assertEquals(Growth.Life.ANNUAL, Growth.of(p).life());
+    assertEquals("berries (bushes)", p.draw().crop().name());
+    assertFalse(p.draw().standsIn());
+    assertOwn(p.draw().source());
     assertEquals("Rosaceae of old", p.family().name());
     assertOwn(p.family().source());
     assertEquals(150, p.size().inRow().middle().inches(), 1e-9);
@@ -452,6 +460,14 @@ class OwnPlantTest {
   }
 
   /** The word for one plant says the same as a row: every option is another figure. */
+  @ParameterizedTest
+  @CsvSource({"crop, kale, no crop is called 'kale'; crops are", "life, monthly, monthly"})
+  void unknownCropOrLife_isRefusedAtItsCell(String column, String cell, String says) {
+    PlanException e = assertThrows(PlanException.class, () -> own("quince", column, cell));
+    assertTrue(e.getMessage().contains(says), e.getMessage());
+    assertTrue(e.getMessage().contains("my plants.csv:2"), e.getMessage());
+  }
+
   @Test
   void word_putsEachOptionInItsColumn() {
     Source source = Source.plan("our trial");
@@ -493,7 +509,9 @@ class OwnPlantTest {
         "pips bitter",
         "tender woody",
         "low",
-        "shrub");
+        "shrub",
+        "annual",
+        "berries (bushes)");
     Plant word = PlantCatalogue.of(yard.draft.attributes()).plant("mine");
     assertEquals("mine", word.name());
     assertEquals("Pyrus nivalis", word.botanical());
@@ -533,6 +551,8 @@ class OwnPlantTest {
     assertEquals("tender woody", word.growth().window());
     assertEquals("low", word.mulch().group());
     assertEquals(Growth.Layer.SHRUB, Growth.of(word).layer());
+    assertEquals(Growth.Life.ANNUAL, Growth.of(word).life());
+    assertEquals("berries (bushes)", word.draw().crop().name());
     assertEquals(source.cite(), word.family().source().cite());
     assertFalse(word.juglone().makes());
   }
