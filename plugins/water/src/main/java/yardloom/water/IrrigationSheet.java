@@ -106,6 +106,7 @@ public final class IrrigationSheet implements SheetMaker {
     TABLES.forEach(maker -> reads.addAll(maker.reads()));
     OF_ROOFS.forEach(maker -> reads.addAll(maker.reads()));
     reads.addAll(FIRST_WEEKS.reads());
+    reads.addAll(new RowTable().reads());
     reads.addAll(new TimerPageTable().reads());
     return reads;
   }
@@ -122,6 +123,7 @@ public final class IrrigationSheet implements SheetMaker {
       makers.addAll(OF_ROOFS);
     }
     panels.addAll(blocks(makers, plan, facts));
+    panels.add(new Panel.TableBlock(new RowTable().make(plan, facts), true));
     panels.add(new Panel.Notes("Laying dripline", laying(plan, facts)));
     panels.add(new Panel.Notes("Winter", winter(plan, facts)));
     // The page beside the timer or the tank's valve; the long form is in the report.
@@ -212,11 +214,13 @@ public final class IrrigationSheet implements SheetMaker {
               + " minutes between; or set them as cycle and soak where the timer can.");
     }
     steps.add(
-        "Without a timer: open one zone's valve, set a kitchen clock, close it, go on to the next.");
+        "Without a timer: open one zone's valve, set a kitchen clock, close it, go on to the"
+            + " next.");
     steps.add(
         TimerPageTable.saysRain(facts)
-            ? "After a rain beyond the usual put off what falls due on so many days as the page says"
-                + " for the zone; then look: where the soil under the chips is dry a hand deep, water."
+            ? "After a rain beyond the usual put off what falls due on so many days as the page"
+                + " says for the zone; then look: where the soil under the chips is dry a hand"
+                + " deep, water."
             : "After a rain of half an inch (13 mm) or more skip the next watering.");
     steps.add(
         "Look at every zone while it runs once a month: no jets, no dry ends, the soil moist a hand"
@@ -246,9 +250,9 @@ public final class IrrigationSheet implements SheetMaker {
             + " water; it stretches.");
     if (!plan.attributes().all(TankPlan.KEY).isEmpty()) {
       steps.add(
-          "Tank: where it freezes hard, empty it, leave its valve open and lead the downspout past it"
-              + " to the overflow; where ponds only skin over, a large one may stay full with its"
-              + " valve wrapped (common practice).");
+          "Tank: where it freezes hard, empty it, leave its valve open and lead the downspout past"
+              + " it to the overflow; where ponds only skin over, a large one may stay full with"
+              + " its valve wrapped (common practice).");
     }
     steps.add(
         "In spring, after the last frost: put the head together, flush each zone with its caps"

@@ -77,7 +77,7 @@ final class LedPlaces {
   }
 
   /** From the point, or from just inside the edge of the ground where that is nearest. */
-  private static LabelSpot.Leader leader(LabelRequest request, Box box) {
+  static LabelSpot.Leader leader(LabelRequest request, Box box) {
     Xy from =
         request
             .ground()

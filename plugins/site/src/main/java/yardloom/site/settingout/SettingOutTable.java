@@ -67,15 +67,18 @@ public final class SettingOutTable {
    * each figure, then a row for each of its points under its number on the plan of points.
    */
   public static Table toCarry(Plan plan) {
+    SettingOut work = SettingOut.of(plan);
+    // What the crew tapes first stands over all that it tapes from there.
+    String first =
+        work.tapes().map(t -> ": first A to B, " + text(plan, t.a().distance(t.b()))).orElse("");
     Table.Builder table =
-        Table.titled(ID, "Tapes")
+        Table.titled(ID, "Tapes" + first)
             .column(Column.text("point", "No."))
             .column(Column.text("from-a", "From A"))
             .column(Column.text("from-b", "From B"))
             .column(Column.text("side", "Side"))
             .column(Column.text("check", "Check"))
             .column(Column.text("done", "OK"));
-    SettingOut work = SettingOut.of(plan);
     work.tapes().ifPresent(tapes -> new SettingOutTable(plan, work, tapes, table).fillToCarry());
     return table.build();
   }
@@ -98,9 +101,9 @@ public final class SettingOutTable {
                 + " as seen from A towards B. Tapes level and tight; readings are rounded down to"
                 + (plan.info().units() == UnitSystem.US ? " 1/4 in." : " 1 cm."))
         .note(
-            "Corner 1 is the lower left one on the plan, the others follow counter-clockwise; a path"
-                + " is set out by its middle, half its width to either side. Check before you dig:"
-                + " both diagonals (1-3, 2-4) of a bed with four corners, and the sides.")
+            "Corner 1 is the lower left one on the plan, the others follow counter-clockwise; a"
+                + " path is set out by its middle, half its width to either side. Check before you"
+                + " dig: both diagonals (1-3, 2-4) of a bed with four corners, and the sides.")
         .note(
             "A and B are the two corners from which most points can be seen with tapes that cross"
                 + " at 30 to 150 degrees. Where a reading is marked, the tapes cross flatter or a"
@@ -141,10 +144,13 @@ public final class SettingOutTable {
       first += figure.points().size();
     }
     table.note(
-        "A to B is "
-            + text(tapes.a().distance(tapes.b()))
-            + ": measure that first. Tapes level and tight; left and right as seen from A. (*): flat"
-            + " crossing or a building between, take a third measure.");
+        "Tapes level and tight; left and right as seen from A. (*): flat crossing or a building"
+            + " between, take a third measure.");
+    if (work.isCrowded()) {
+      table.note(
+          "The map numbers the first point of each: the others follow counter-clockwise, those of a"
+              + " path along it.");
+    }
   }
 
   /** Stems have one: the plan of points names each. */
@@ -207,6 +213,10 @@ public final class SettingOutTable {
   }
 
   private String text(Length exact) {
+    return text(plan, exact);
+  }
+
+  private static String text(Plan plan, Length exact) {
     return DimensionText.of(roundedDown(exact, plan.info().units()), plan.info().units());
   }
 

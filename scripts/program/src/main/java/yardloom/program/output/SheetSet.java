@@ -164,9 +164,8 @@ public final class SheetSet {
       List<Table> optional = new ArrayList<>();
       SheetPlan filled = sorted(withOwn(plan, first, plans), pocket, optional);
       SheetRequest request = request(filled, plan == first);
-      if (plan == first) {
-        optional.addAll(0, homeless);
-      } else if (isWorkDrawing(plan)) {
+      if (isWorkDrawing(plan)) {
+        // After the sheet's own, so that none of another trade takes their room.
         optional.addAll(homeless);
       }
       requests.add(request.withCautions(cautions(plan, first, plans)).withOptional(optional));
