@@ -173,14 +173,14 @@ class StudiedSiteTest {
     assertEquals(1, bedOnly.study().sheets().size(), "without a lot");
   }
 
-  /** In metres readings are rounded down to the centimetre: √(3² + 5²) = 5.8309. */
+  /** In metres readings are to the nearest 5 mm: √(3² + 5²) = 5.8309 is 5.830. */
   @Test
-  void tapes_inMetres_areRoundedDownToTheCentimetre() {
+  void tapes_inMetres_areToTheNearestFiveMillimetres() {
     BuiltWords.building(yard.in, "House", box(4, 5, 8, 6), m(3), null, null, null, null, null);
     BedWords.bed(yard.in, "Kale", Shape.circle(p(7, 16), m(1)), "annual", null);
     // From (4, 11) 3 m right and 5 m up; from (12, 11) 5 m left: √50 = 7.0710.
     assertEquals(
-        "Kale | centre | 5.83 m | 7.07 m | left | radius 1.00 m",
+        "Kale | centre | 5.830 m | 7.070 m | left | radius 1.000 m",
         PaintedYard.printed(yard.study(), "setting-out").get(0));
   }
 

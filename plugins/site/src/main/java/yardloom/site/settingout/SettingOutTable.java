@@ -1,5 +1,7 @@
 package yardloom.site.settingout;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.List;
 import yardloom.kernel.draw.DimensionText;
 import yardloom.kernel.fact.Derived;
@@ -12,10 +14,11 @@ import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.UnitSystem;
+import yardloom.site.ground.GradingSheet;
 
 /**
- * The two tapes to every corner and bend, as a crew reads them: down to the last whole quarter inch
- * or centimetre.
+ * The two tapes to every corner and bend, as a crew reads them: to the nearest quarter inch or 5
+ * mm.
  */
 public final class SettingOutTable {
   /** Its id, on paper and in files. */
@@ -25,7 +28,7 @@ public final class SettingOutTable {
       Source.commonPractice("common practice: two tapes from fixed points");
 
   private static final double QUARTERS_PER_FOOT = 48;
-  private static final double PER_METRE = 100;
+  private static final double PER_METRE = 200;
 
   private static final String BETWEEN = " (building between)";
 
@@ -98,8 +101,9 @@ public final class SettingOutTable {
             "Hold one tape at A and one at B (marked on the plan, "
                 + text(tapes.a().distance(tapes.b()))
                 + " apart: measure that first) and bring both readings together. Left and right are"
-                + " as seen from A towards B. Tapes level and tight; readings are rounded down to"
-                + (plan.info().units() == UnitSystem.US ? " 1/4 in." : " 1 cm."))
+                + " as seen from A towards B. Tapes level and tight, on a slope with a plumb line"
+                + " under the upper end; readings are to the nearest "
+                + (plan.info().units() == UnitSystem.US ? "1/4 in." : "5 mm."))
         .note(
             "Corner 1 is the lower left one on the plan, the others follow counter-clockwise; a"
                 + " path is set out by its middle, half its width to either side. Check before you"
@@ -144,8 +148,10 @@ public final class SettingOutTable {
       first += figure.points().size();
     }
     table.note(
-        "Tapes level and tight; left and right as seen from A. (*): flat crossing or a building"
-            + " between, take a third measure.");
+        (GradingSheet.isWorthDrawing(plan)
+                ? "Tapes level, plumb down from the upper end; sides seen from A."
+                : "Tapes tight, sides seen from A.")
+            + " (*): take a third measure.");
     if (work.isCrowded()) {
       table.note(
           "The map numbers the first point of each: the others follow counter-clockwise, those of a"
@@ -165,9 +171,9 @@ public final class SettingOutTable {
   private Derived<String> tape(String name, Point from, Point at, String ifBetween) {
     Length exact = from.distance(at);
     boolean us = plan.info().units() == UnitSystem.US;
-    String step = us ? "0.25 in" : "1 cm";
-    return Derived.by(
-            "√((x − x" + name + ")² + (y − y" + name + ")²), down to the next " + step, TAPES)
+    String nearest =
+        us ? " + 0.125 in, down to the next 0.25 in" : " + 2.5 mm, down to the next 5 mm";
+    return Derived.by("√((x − x" + name + ")² + (y − y" + name + ")²)" + nearest, TAPES)
         .from("x", at.x())
         .from("y", at.y())
         .from("x" + name, from.x())
@@ -217,12 +223,16 @@ public final class SettingOutTable {
   }
 
   private static String text(Plan plan, Length exact) {
-    return DimensionText.of(roundedDown(exact, plan.info().units()), plan.info().units());
+    if (plan.info().units() == UnitSystem.US) {
+      return DimensionText.of(Length.feet(nearest(exact.feet(), QUARTERS_PER_FOOT)), UnitSystem.US);
+    }
+    return BigDecimal.valueOf(nearest(exact.metres(), PER_METRE))
+            .setScale(3, RoundingMode.HALF_UP)
+            .toPlainString()
+        + " m";
   }
 
-  private static Length roundedDown(Length exact, UnitSystem units) {
-    return units == UnitSystem.US
-        ? Length.feet(Math.floor(exact.feet() * QUARTERS_PER_FOOT + WHOLE) / QUARTERS_PER_FOOT)
-        : Length.metres(Math.floor(exact.metres() * PER_METRE + WHOLE) / PER_METRE);
+  private static double nearest(double exact, double stepsInOne) {
+    return Math.floor(exact * stepsInOne + 0.5 + WHOLE) / stepsInOne;
   }
 }
