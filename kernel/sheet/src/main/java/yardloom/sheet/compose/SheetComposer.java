@@ -49,7 +49,8 @@ public final class SheetComposer {
   }
 
   private Type type(SheetRequest request) {
-    return request.sheet().format().isPocket() ? Type.ofPages(metrics) : new Type(metrics);
+    Type usual = request.sheet().format().isPocket() ? Type.ofPages(metrics) : new Type(metrics);
+    return usual.times(request.firm().theme().letters());
   }
 
   private ColumnGrid grid(SheetRequest request) {
@@ -420,6 +421,12 @@ public final class SheetComposer {
             + " of "
             + count;
     return new ComposedSheet(
-        id, number, filled.title(), description, request.paper(), filled.drawnAt(), inks);
+        id,
+        number,
+        filled.title(),
+        description,
+        request.paper(),
+        filled.drawnAt(),
+        request.firm().themed(inks));
   }
 }
