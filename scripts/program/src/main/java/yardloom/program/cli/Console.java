@@ -1,6 +1,8 @@
 package yardloom.program.cli;
 
 import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
@@ -13,19 +15,21 @@ import yardloom.kernel.problem.ProblemCode;
 
 /** Where commands print. */
 final class Console {
+  private final InputStream in;
   private final PrintStream out;
   private final PrintStream err;
   private final boolean terminal;
   private int progressWidth;
 
   Console(PrintStream out, PrintStream err) {
-    this(out, err, false);
+    this(InputStream.nullInputStream(), out, err, false);
   }
 
   /**
    * @param terminal whether a person looks on, so that a line may be written over
    */
-  Console(PrintStream out, PrintStream err, boolean terminal) {
+  Console(InputStream in, PrintStream out, PrintStream err, boolean terminal) {
+    this.in = in;
     this.out = out;
     this.err = err;
     this.terminal = terminal;
@@ -34,9 +38,20 @@ final class Console {
   /** The process's own streams, in UTF-8 on every machine. */
   static Console ofProcess() {
     return new Console(
+        System.in,
         new PrintStream(System.out, true, StandardCharsets.UTF_8),
         new PrintStream(System.err, true, StandardCharsets.UTF_8),
         System.console() != null);
+  }
+
+  /** What a program at the other end says. */
+  InputStream in() {
+    return in;
+  }
+
+  /** Where a program at the other end is answered. */
+  OutputStream out() {
+    return out;
   }
 
   boolean isTerminal() {
