@@ -15,6 +15,7 @@ import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.Problem;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.language.limit.RunLimits;
+import yardloom.language.text.Hidden;
 
 /** Compiles a plan and all that it includes, and reads the data it names, before anything runs. */
 public final class Compiling {
@@ -111,7 +112,13 @@ public final class Compiling {
   private String dataFile(Path real, String shown) {
     String key = real.toString();
     if (!texts.containsKey(key)) {
-      texts.put(key, ScriptFiles.read(real, shown));
+      String text = ScriptFiles.read(real, shown);
+      Hidden.inData(text)
+          .ifPresent(
+              what -> {
+                throw new PlanException(ProblemCode.FORBIDDEN, shown + what);
+              });
+      texts.put(key, text);
       sums.put(real, SourceFile.sum(texts.get(key)));
       if (texts.values().stream().mapToLong(String::length).sum() > MAX_DATA) {
         throw new PlanException(

@@ -9,9 +9,11 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.Problem;
 import yardloom.kernel.problem.ProblemCode;
+import yardloom.language.text.Hidden;
 
 /** Where commands print. */
 final class Console {
@@ -60,7 +62,7 @@ final class Console {
 
   /** Writes a line over the one that the last call wrote. */
   void progress(String text) {
-    out.print("\r" + text + " ".repeat(Math.max(0, progressWidth - text.length())));
+    out.print("\r" + inert(text) + " ".repeat(Math.max(0, progressWidth - text.length())));
     out.flush();
     progressWidth = text.length();
   }
@@ -74,7 +76,7 @@ final class Console {
   }
 
   void say(String text) {
-    out.print(text);
+    out.print(inert(text));
     if (!text.endsWith("\n")) {
       out.print('\n');
     }
@@ -82,11 +84,26 @@ final class Console {
   }
 
   void complain(String text) {
-    err.print(text);
+    err.print(inert(text));
     if (!text.endsWith("\n")) {
       err.print('\n');
     }
     err.flush();
+  }
+
+  /**
+   * The text without what steers a terminal or turns the direction of writing: names of files, of
+   * jars and what plugins say are not ours.
+   */
+  private static String inert(String text) {
+    if (text.chars().noneMatch(c -> Hidden.is((char) c) || c == '\r')) {
+      return text;
+    }
+    StringBuilder shown = new StringBuilder();
+    for (char c : text.toCharArray()) {
+      shown.append(Hidden.is(c) || c == '\r' ? String.format(Locale.ROOT, "\\u%04X", (int) c) : c);
+    }
+    return shown.toString();
   }
 
   PrintWriter outWriter() {
