@@ -50,6 +50,7 @@ class WordsSearchTest {
     "gravel, layer",
     "straw, layer",
     "tray, stockForms",
+    "phase, stage",
     "orchard, trained",
     "pump, headPart",
     "permit, localCheck",
