@@ -90,10 +90,12 @@ import yardloom.water.timetable.TankLevelTable;
 import yardloom.water.timetable.TimerPageTable;
 import yardloom.water.timetable.TimetableCalculator;
 import yardloom.water.timetable.TimetableTable;
+import yardloom.water.zone.HandZoneCheck;
 import yardloom.water.zone.ValveMixCheck;
 import yardloom.water.zone.ZoneCalculator;
 import yardloom.water.zone.ZonePainter;
 import yardloom.water.zone.ZoneStageTable;
+import yardloom.water.zone.ZoneWords;
 
 /** The water plugin. */
 public final class WaterPlugin implements YardPlugin {
@@ -121,6 +123,7 @@ public final class WaterPlugin implements YardPlugin {
                 HeadWords.class,
                 PartWords.class,
                 PipeWords.class,
+                ZoneWords.class,
                 CatchWords.class,
                 RoofWords.class,
                 TankWords.class,
@@ -152,6 +155,7 @@ public final class WaterPlugin implements YardPlugin {
         new IrrigationChecks(),
         new RowCheck(),
         new ValveMixCheck(),
+        new HandZoneCheck(),
         new BalanceCheck(),
         new LawnCheck(),
         new OverflowCheck(),
@@ -225,8 +229,8 @@ public final class WaterPlugin implements YardPlugin {
     if (!plan.all(Element.Roof.class).isEmpty()) {
       cautions.add(
           caution(
-              "Roof water is not for drinking: water the soil, wash produce, label taps, screen every"
-                  + " opening."));
+              "Roof water is not for drinking: water the soil, wash produce, label taps, screen"
+                  + " every opening."));
     }
     if (!plan.attributes().all(TankPlan.KEY).isEmpty()) {
       cautions.add(

@@ -123,3 +123,4 @@ headParts 'part,after,loss_psi,at_gpm,purpose\nwater meter,timer,0.8,6,counts wh
 ownPlant 'fig-leaf gourd', like: 'winter squash', botanical: 'Cucurbita ficifolia', spread: 5.ft, yieldHigh: 40.lb, source: publication('Trial of gourds', by: 'our own garden', seen: 'read')
 plantBook 'plant,like,spread_in,zone\nperry pear,European pear,240,5'
 stage('last of all') { note 'all of this is one stage', at: point(3.ft, 3.ft) }
+wateringZone(['framed', 'edged'])
