@@ -133,3 +133,4 @@ headParts 'part,after,loss_psi,at_gpm,purpose\nwater meter,timer,0.8,6,counts wh
 ownPlant('fig-leaf gourd', like: 'winter squash', botanical: 'Cucurbita ficifolia', source: publication('Trial of gourds', by: 'our own garden', seen: 'read')) { grown spread: 5.ft ; yields high: 40.lb ; needs drainage: 'good' ; seasons pickFrom: 120, pickUntil: 150 ; pollinated 'partner', within: 80.ft ; traits roles: 'insect plant' }
 plantBook 'plant,like,spread_in,zone\nperry pear,European pear,240,5'
 stage('last of all') { note 'all of this is one stage', at: point(3.ft, 3.ft) }
+wateringZone(['framed', 'edged'])
