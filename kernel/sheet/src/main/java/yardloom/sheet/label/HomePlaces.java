@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import yardloom.kernel.draw.Mark.Anchor;
+import yardloom.sheet.paper.Box;
 import yardloom.sheet.paper.Xy;
 
 /**

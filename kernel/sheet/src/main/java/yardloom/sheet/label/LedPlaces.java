@@ -170,7 +170,8 @@ final class LedPlaces {
               + space.linework().crossingCost(leader.from(), leader.to());
       if (cost < best.cost()) {
         double most = best.cost() - cost;
-        cost += space.linework().cost(spot.box(), HomePlaces.PER_CROSSING, most);
+        Linework.Price price = new Linework.Price(HomePlaces.PER_CROSSING, 0, 0);
+        cost += price.each() * space.linework().under(spot.box(), price, most).all();
         best = best.orCheaper(spot, cost);
       }
     }
