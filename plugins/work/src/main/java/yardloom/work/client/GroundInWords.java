@@ -34,9 +34,7 @@ final class GroundInWords {
       amounts.add(Say.volume(totals.compost().value(), units) + " of compost");
     }
     String first = names.isEmpty() ? "mulch" : and(names);
-    String ground =
-        new TableFormat(units, plan.info().currency())
-            .withUnit(Measure.AREA, totals.ground().value());
+    String ground = TableFormat.of(plan.info()).withUnit(Measure.AREA, totals.ground().value());
     return first.substring(0, 1).toUpperCase(Locale.ROOT)
         + first.substring(1)
         + " over "
