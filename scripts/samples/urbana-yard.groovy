@@ -31,7 +31,7 @@ gate 'drive', point(52.ft, 45.ft)
 dropZone 'drive', rect(47.5.ft, 20.ft, 9.ft, 24.ft), access: 10.ft
 paving 'drive', rect(47.ft, 0.ft, 10.ft, 46.ft), surface: 'concrete'
 fence 'back fence', line([point(0.2.ft, 58.ft), point(0.2.ft, 119.8.ft), point(59.8.ft, 119.8.ft), point(59.8.ft, 58.ft)]), height: 6.ft
-tap 'hose bib', point(42.ft, 54.ft), source: 'mains'
+tap 'hose bib', point(42.ft, 54.ft), source: 'mains'; supply flow: 5.gpm
 roof 'rear slope', rect(11.ft, 40.5.ft, 34.ft, 14.5.ft), surface: 'asphalt shingle'
 utility 'gas line', line([point(6.ft, 0.ft), point(6.ft, 31.ft), point(12.ft, 31.ft)]), carries: 'gas', clearance: 2.ft
 tree 'maple', point(20.ft, 12.ft), crown: 22.ft, height: 30.ft, trunk: 12.inch, standing: true, leaf: 'deciduous'
@@ -56,7 +56,7 @@ for (i in 0..10) {
   def cross = i == 8 ? rect(12.ft, 56.5.ft, 38.ft, 4.ft) : rect(3.5.ft, 42.5.ft + 7.ft * i, 49.ft + bedWidth, 4.ft)
   bed(names[i], i < 8 ? rect(3.5.ft + 7.ft * i, 64.5.ft, bedWidth, 38.ft) : cross, use: names[i].startsWith('Kitchen') ? 'annual' : 'perennial') {
     mulch i in [4, 5] ? 2.inch : i in [0, 9] ? 6.inch : 3.inch
-    drip emitter: 0.4.gph, spacing: 12.inch, rowSpacing: 16.inch
+    if (i in [1, 6]) { dry 'flowers and herbs of dry hills' } else { drip emitter: 0.4.gph, spacing: 12.inch, rowSpacing: 16.inch }
     for (kind in kinds[i]) plant kind, layout: 'staggered'
   }
 }
