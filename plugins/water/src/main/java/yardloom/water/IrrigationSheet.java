@@ -109,6 +109,7 @@ public final class IrrigationSheet implements SheetMaker {
     OF_ROOFS.forEach(maker -> reads.addAll(maker.reads()));
     reads.addAll(FIRST_WEEKS.reads());
     reads.addAll(ByCanTable.READS);
+    reads.addAll(new RowTable().reads());
     reads.addAll(new TimerPageTable().reads());
     return reads;
   }
@@ -125,6 +126,7 @@ public final class IrrigationSheet implements SheetMaker {
       makers.addAll(OF_ROOFS);
     }
     panels.addAll(blocks(makers, plan, facts));
+    panels.add(new Panel.TableBlock(new RowTable().make(plan, facts), true));
     panels.add(new Panel.Notes("Laying dripline", laying(plan, facts)));
     panels.add(new Panel.Notes("Winter", winter(plan, facts)));
     // The page beside the timer or the tank's valve; the long form is in the report.

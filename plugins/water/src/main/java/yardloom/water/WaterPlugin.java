@@ -92,10 +92,12 @@ import yardloom.water.timetable.TankLevelTable;
 import yardloom.water.timetable.TimerPageTable;
 import yardloom.water.timetable.TimetableCalculator;
 import yardloom.water.timetable.TimetableTable;
+import yardloom.water.zone.HandZoneCheck;
 import yardloom.water.zone.ValveMixCheck;
 import yardloom.water.zone.ZoneCalculator;
 import yardloom.water.zone.ZonePainter;
 import yardloom.water.zone.ZoneStageTable;
+import yardloom.water.zone.ZoneWords;
 
 /** The water plugin. */
 public final class WaterPlugin implements YardPlugin {
@@ -123,6 +125,7 @@ public final class WaterPlugin implements YardPlugin {
                 HeadWords.class,
                 PartWords.class,
                 PipeWords.class,
+                ZoneWords.class,
                 CatchWords.class,
                 RoofWords.class,
                 TankWords.class,
@@ -154,6 +157,7 @@ public final class WaterPlugin implements YardPlugin {
         new IrrigationChecks(),
         new RowCheck(),
         new ValveMixCheck(),
+        new HandZoneCheck(),
         new BalanceCheck(),
         new LawnCheck(),
         new OverflowCheck(),

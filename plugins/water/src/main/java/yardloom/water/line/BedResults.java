@@ -204,16 +204,20 @@ final class BedResults {
             choice.outlet());
     double headM = Math.max(1e-3, Water.head(inlet.value()).metres());
     int most =
-        Piece.of(
-            "longest run in " + run.bed(),
-            new Fed(row, headM),
-            fed -> LongestRun.outlets(fed.row(), fed.headM(), BedHydraulics.ALLOWED));
+        Piece.after("longest run in " + run.bed(), new Fed(row, headM), BedResults::outlets);
     return Derived.by(
             "outlets until their flow differs too much × outlet spacing", LineCalculator.METHOD)
         .from("outlets until their flow differs too much", most)
         .from("outlet spacing", choice.spacing(), run.place())
         .from("pressure at its feed", inlet)
         .gives(choice.spacing().times(most));
+  }
+
+  private static int outlets(Optional<Piece.Made<Fed, Integer>> before, Fed fed) {
+    return before
+        .filter(b -> b.input().row().equals(fed.row()))
+        .map(b -> LongestRun.outletsNear(b.piece(), fed.row(), fed.headM(), BedHydraulics.ALLOWED))
+        .orElseGet(() -> LongestRun.outlets(fed.row(), fed.headM(), BedHydraulics.ALLOWED));
   }
 
   private static Length longest(DripRun run) {

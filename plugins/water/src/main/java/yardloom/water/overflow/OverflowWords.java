@@ -6,6 +6,7 @@ import yardloom.kernel.geom.Line;
 import yardloom.kernel.geom.Shape;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
+import yardloom.kernel.scope.Making;
 import yardloom.kernel.scope.PlanScope;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.vocab.Arg;
@@ -99,7 +100,12 @@ public final class OverflowWords {
           String drains,
       @Opt(name = "depth", help = "of water when it is full", required = true) Length depth,
       @Opt(name = "storm", help = "rain that it holds at once", fallback = "1 in (25 mm)")
-          Length storm) {
+          Length storm,
+      @Opt(
+              name = "built",
+              help = "whether it is there already: looked after, not bought or worked",
+              fallback = "false")
+          Boolean built) {
     if (depth.inches() < 2 || depth.inches() > 24) {
       throw outOfRange("a basin is 2 in (5 cm) to 24 in (61 cm) deep", depth);
     }
@@ -107,7 +113,8 @@ public final class OverflowWords {
     if (held.inches() < 0.1 || held.inches() > 20) {
       throw outOfRange("storm must be between 0.1 in (3 mm) and 20 in (508 mm)", held);
     }
-    add(in, new Basin(name, shape, drains, depth, held));
+    Basin made = new Basin(name, shape, drains, depth, held);
+    Making.add(in, built, () -> add(in, made));
   }
 
   @Verb(

@@ -87,6 +87,7 @@ class LineYardTest {
         "barrel",
         Point.metres(x, y),
         "roof",
+        null,
         tank -> {
           TankWords.round(tank, m(0.57), m(heightM), 1);
           TankWords.stand(tank, m(standM));
@@ -188,6 +189,7 @@ class LineYardTest {
         "row",
         Point.metres(0, 0),
         "roof",
+        null,
         tank -> TankWords.box(tank, m(0.8), m(0.6), m(1.1), 3));
     HeadWords.supply(new PlanScope(other, HERE), null, null, "row");
     Trenches.Trench three = run(other.freeze()).get(Trenches.KEY).trenches().get(0);
