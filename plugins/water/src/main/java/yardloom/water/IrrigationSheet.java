@@ -47,6 +47,7 @@ import yardloom.water.tank.TankPlan;
 import yardloom.water.tank.TankTable;
 import yardloom.water.tank.TankYear;
 import yardloom.water.timetable.AsBuiltTable;
+import yardloom.water.timetable.ByCanTable;
 import yardloom.water.timetable.FirstWeeksTable;
 import yardloom.water.timetable.IrrigationTable;
 import yardloom.water.timetable.TankChange;
@@ -107,6 +108,7 @@ public final class IrrigationSheet implements SheetMaker {
     TABLES.forEach(maker -> reads.addAll(maker.reads()));
     OF_ROOFS.forEach(maker -> reads.addAll(maker.reads()));
     reads.addAll(FIRST_WEEKS.reads());
+    reads.addAll(ByCanTable.READS);
     reads.addAll(new RowTable().reads());
     reads.addAll(new TimerPageTable().reads());
     return reads;
@@ -192,6 +194,10 @@ public final class IrrigationSheet implements SheetMaker {
   /** What a person at the timer or the tank needs. */
   private static List<Panel> times(Plan plan, Facts facts) {
     List<Panel> panels = blocks(List.of(FIRST_WEEKS), plan, facts);
+    Table byCan = ByCanTable.of(plan, facts);
+    if (!byCan.isEmpty()) {
+      panels.add(new Panel.TableBlock(byCan));
+    }
     panels.add(new Panel.Notes("Into the timer", timer(facts)));
     List<String> change = TankChange.steps(plan, facts);
     if (!change.isEmpty()) {

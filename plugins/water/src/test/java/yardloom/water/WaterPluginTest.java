@@ -658,7 +658,7 @@ class WaterPluginTest extends PluginContract {
   @Test
   void rainGarden_ofARoof_isWorkedByHand() {
     roof(620, "metal");
-    OverflowWords.rainGarden(new PlanScope(draft, HERE), "main", 6, Length.inches(2), 0.25);
+    OverflowWords.rainGarden(new PlanScope(draft, HERE), "main", 6, Length.inches(2), 0.25, null);
 
     List<Cell> row =
         table(outcome(new Giver(Set.of(YardFacts.SOIL), WaterPluginTest::clay)), "rain-gardens")
@@ -676,11 +676,11 @@ class WaterPluginTest extends PluginContract {
   @Test
   void rainGarden_ofTwiceTheRoof_isTwiceAsLarge() {
     roof(300, "metal");
-    OverflowWords.rainGarden(new PlanScope(draft, HERE), "main", 2, null, null);
+    OverflowWords.rainGarden(new PlanScope(draft, HERE), "main", 2, null, null, null);
     List<Cell> once = table(outcome(), "rain-gardens").rows().get(0);
     WaterPluginTest other = new WaterPluginTest();
     other.roof(600, "metal");
-    OverflowWords.rainGarden(new PlanScope(other.draft, HERE), "main", 2, null, null);
+    OverflowWords.rainGarden(new PlanScope(other.draft, HERE), "main", 2, null, null, null);
     List<Cell> twice = other.table(other.outcome(), "rain-gardens").rows().get(0);
 
     double small = ((Area) once.get(5).value().orElseThrow()).squareFeet();
@@ -695,9 +695,11 @@ class WaterPluginTest extends PluginContract {
     PlanScope plan = new PlanScope(draft, HERE);
     PlanException steep =
         assertThrows(
-            PlanException.class, () -> OverflowWords.rainGarden(plan, "main", 13, null, null));
+            PlanException.class,
+            () -> OverflowWords.rainGarden(plan, "main", 13, null, null, null));
     assertEquals(ProblemCode.OUT_OF_RANGE, steep.problems().get(0).code());
-    assertThrows(PlanException.class, () -> OverflowWords.rainGarden(plan, "main", 3, null, 25));
+    assertThrows(
+        PlanException.class, () -> OverflowWords.rainGarden(plan, "main", 3, null, 25, null));
     PlanException deluge =
         assertThrows(
             PlanException.class, () -> RoofWords.cloudburst(plan, Length.feet(4), "the survey"));
@@ -712,7 +714,7 @@ class WaterPluginTest extends PluginContract {
   @Test
   void rainGardenOfARoofThatIsNotThere_isFound() {
     roof(620, "metal");
-    OverflowWords.rainGarden(new PlanScope(draft, HERE), "mian", 3, null, null);
+    OverflowWords.rainGarden(new PlanScope(draft, HERE), "mian", 3, null, null, null);
 
     Finding found =
         outcome().findings().stream()

@@ -96,7 +96,6 @@ public final class TaperTable implements TableMaker {
   private static Cell[] row(Plan plan, NewPlants plants, Taper.Step step, MonthlyWeather weather) {
     LocalDate from = plants.grows().plusDays(step.from() - 1L);
     LocalDate until = plants.grows().plusDays(step.until() - 1L);
-    int month = TaperNeed.month(plants, step);
     if (TaperNeed.rests(plants, step)) {
       return dry(plants, from, until, "none: it rests; look monthly, weekly when leaves come");
     }
@@ -106,7 +105,7 @@ public final class TaperTable implements TableMaker {
       Cell.text(plants.kinds()),
       Cell.of(from),
       Cell.of(until),
-      Cell.text(when(plants, step, weather, month)),
+      Cell.text(when(plants, step, weather)),
       Cell.of(
           Derived.by("days / days apart", EstablishmentTable.MINNESOTA)
               .from("days", step.days())
@@ -122,12 +121,12 @@ public final class TaperTable implements TableMaker {
   }
 
   /** Where the month usually rains more than new plants take, someone looks and seldom waters. */
-  private static String when(NewPlants plants, Taper.Step step, MonthlyWeather weather, int month) {
+  public static String when(NewPlants plants, Taper.Step step, MonthlyWeather weather) {
     String days =
         step.everyDays() == 1
             ? "every day"
             : step.everyDays() == 2 ? "every second day" : "every third day";
-    return TaperNeed.isRainedOn(plants, month, weather)
+    return TaperNeed.isRainedOn(plants, TaperNeed.month(plants, step), weather)
         ? "look " + days + ", water only if dry: rain usually does it then"
         : days;
   }

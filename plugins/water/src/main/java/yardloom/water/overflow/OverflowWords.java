@@ -34,7 +34,12 @@ public final class OverflowWords {
               name = "sizeFactor",
               help = "share of the roof's area that your extension service asks for",
               fallback = "that of the soil, if one is given")
-          Number sizeFactor) {
+          Number sizeFactor,
+      @Opt(
+              name = "shape",
+              help = "its outline on the plan, where it is drawn and checked as a basin",
+              fallback = "its size alone is said")
+          Shape shape) {
     double percent = slope.doubleValue();
     if (!(percent >= 0) || RainGarden.depth(percent).isEmpty()) {
       throw new PlanException(
@@ -65,6 +70,19 @@ public final class OverflowWords {
     in.draft()
         .attributes()
         .add(OverflowGarden.KEY, new OverflowGarden(roof, percent, held, factor), in.place());
+    if (shape != null) {
+      Length depth = RainGarden.depth(percent).orElseThrow().from();
+      add(in, new Basin("rain garden of " + roof, shape, roof, depth, held));
+    }
+  }
+
+  private static void add(PlanScope in, Basin basin) {
+    if (in.draft().attributes().all(Basin.KEY).stream()
+        .anyMatch(e -> e.value().name().equals(basin.name()))) {
+      throw new PlanException(
+          ProblemCode.DUPLICATE, "there is a basin '" + basin.name() + "' already");
+    }
+    in.draft().attributes().add(Basin.KEY, basin, in.place());
   }
 
   @Verb(
@@ -95,12 +113,8 @@ public final class OverflowWords {
     if (held.inches() < 0.1 || held.inches() > 20) {
       throw outOfRange("storm must be between 0.1 in (3 mm) and 20 in (508 mm)", held);
     }
-    if (in.draft().attributes().all(Basin.KEY).stream()
-        .anyMatch(e -> e.value().name().equals(name))) {
-      throw new PlanException(ProblemCode.DUPLICATE, "there is a basin '" + name + "' already");
-    }
     Basin made = new Basin(name, shape, drains, depth, held);
-    Making.add(in, built, () -> in.draft().attributes().add(Basin.KEY, made, in.place()));
+    Making.add(in, built, () -> add(in, made));
   }
 
   @Verb(

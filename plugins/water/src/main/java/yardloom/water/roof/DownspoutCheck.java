@@ -13,11 +13,12 @@ import yardloom.kernel.plan.Attributes.Entry;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.problem.Nearest;
+import yardloom.kernel.problem.SourceRef;
 import yardloom.kernel.unit.Area;
 import yardloom.kernel.unit.Length;
 import yardloom.water.roof.formula.RoofDrainage;
 
-/** Roofs whose downspouts on the plan cannot carry the cloudburst. */
+/** Roofs whose gutters and downspouts on the plan cannot carry the cloudburst. */
 public final class DownspoutCheck implements Check {
   @Override
   public String id() {
@@ -32,38 +33,59 @@ public final class DownspoutCheck implements Check {
   @Override
   public List<Finding> run(Plan plan, Facts facts) {
     List<Finding> found = new ArrayList<>();
-    List<String> roofs = Roofs.names(plan);
     for (Entry<Downspout> entry : plan.attributes().all(Downspout.KEY)) {
-      String name = entry.value().roof();
-      if (!roofs.contains(name)) {
-        found.add(
-            Finding.of(
-                    id(),
-                    Severity.WARNING,
-                    "there is no roof '" + name + "' for the downspout",
-                    roofs.isEmpty()
-                        ? "the plan has no roof"
-                        : "name one of "
-                            + String.join(", ", roofs)
-                            + "."
-                            + Nearest.hint(name, roofs),
-                    Downspout.RULE)
-                .at(entry.place()));
-      }
+      unknown(plan, entry.value().roof(), "downspout", entry.place(), found);
+    }
+    for (Entry<Gutter> entry : plan.attributes().all(Gutter.KEY)) {
+      unknown(plan, entry.value().roof(), "gutter", entry.place(), found);
     }
     Length rain = Cloudburst.of(plan).value();
     for (Element.Roof roof : plan.all(Element.Roof.class)) {
       Area section = Downspout.section(plan, roof.id().name());
       Area drained = RoofDrainage.drained(section, rain);
       if (section.squareMetres() > 0 && drained.compareTo(roof.shape().area()) < 0) {
-        found.add(tooSmall(plan, roof, drained));
+        found.add(
+            tooSmall(
+                plan,
+                roof,
+                "the downspouts of '" + roof.id().name() + "' drain ",
+                drained,
+                roof.shape().area()));
       }
+      Area share = Gutter.share(plan, roof).value();
+      Gutter.of(plan, roof)
+          .map(gutter -> gutter.value().drained(rain))
+          .filter(carries -> carries.compareTo(share) < 0)
+          .map(
+              carries ->
+                  tooSmall(
+                      plan,
+                      roof,
+                      "the gutter of '" + roof.id().name() + "' drains, to each downspout, ",
+                      carries,
+                      share))
+          .ifPresent(found::add);
     }
     return found;
   }
 
-  private Finding tooSmall(Plan plan, Element.Roof roof, Area drained) {
-    Area area = roof.shape().area();
+  private void unknown(Plan plan, String roof, String what, SourceRef place, List<Finding> found) {
+    List<String> roofs = Roofs.names(plan);
+    if (!roofs.contains(roof)) {
+      found.add(
+          Finding.of(
+                  id(),
+                  Severity.WARNING,
+                  "there is no roof '" + roof + "' for the " + what,
+                  roofs.isEmpty()
+                      ? "the plan has no roof"
+                      : "name one of " + String.join(", ", roofs) + "." + Nearest.hint(roof, roofs),
+                  Downspout.RULE)
+              .at(place));
+    }
+  }
+
+  private Finding tooSmall(Plan plan, Element.Roof roof, String head, Area drained, Area area) {
     String what =
         plan.info()
             .units()
@@ -78,8 +100,9 @@ public final class DownspoutCheck implements Check {
     return Finding.of(
             id(),
             Severity.WARNING,
-            "the downspouts of '" + roof.id().name() + "' drain " + what + " in a cloudburst",
-            "add one, or take a wider one; give your place's `cloudburst` if this one is too hard",
+            head + what + " in a cloudburst",
+            "add a downspout, or take wider ones; give your place's `cloudburst` if this one is too"
+                + " hard",
             Downspout.RULE)
         .about(roof.id(), roof.place());
   }

@@ -19,6 +19,7 @@ import yardloom.kernel.unit.Flow;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Volume;
 import yardloom.water.roof.formula.FirstFlush;
+import yardloom.water.roof.formula.GutterFlow;
 import yardloom.water.roof.formula.RoofDrainage;
 
 /** What each roof needs on its way down: a downspout, and a pipe for the first dirty water. */
@@ -61,7 +62,9 @@ public final class RoofDrainageTable implements TableMaker {
             .column(Column.of("pipe-4", "Standing pipe for it, 4 in (102 mm) bore", Measure.LENGTH))
             .column(Column.of("pipe-6", "6 in (152 mm) bore", Measure.LENGTH))
             .column(Column.of("pipe-8", "8 in (203 mm) bore", Measure.LENGTH))
-            .column(Column.of("drained", "Drained by the plan's downspouts", Measure.AREA));
+            .column(Column.of("drained", "Drained by the plan's downspouts", Measure.AREA))
+            .column(Column.of("gutter", "Half-round gutter, width", Measure.DEPTH))
+            .column(Column.of("gutter-drains", "Drained by the plan's gutter", Measure.AREA));
     List<Element.Roof> roofs = plan.all(Element.Roof.class);
     Derived<Length> rain = Cloudburst.of(plan);
     for (Element.Roof roof : roofs) {
@@ -81,15 +84,19 @@ public final class RoofDrainageTable implements TableMaker {
       row.add(Cell.of(first));
       STANDING_PIPES.forEach(inside -> row.add(Cell.of(standingPipe(first, inside))));
       row.add(drained(plan, roof, rain));
+      row.add(gutter(plan, roof, rain));
+      row.add(gutterDrains(plan, roof, rain));
       table.row(row);
     }
     if (!roofs.isEmpty()) {
       table.note(
-          "One downspout for the whole roof; two share it. Cloudburst: "
+          "One downspout for the whole roof; two share it. Gutter: half round, falling 1/16 in a"
+              + " foot (5 mm a metre) unless the plan says otherwise, to the plan's downspouts, or"
+              + " to one at its end; blank where more downspouts are needed. Cloudburst: "
               + rain.source().cite()
-              + ". First flush is the least that is usual; it stands in a pipe of 4, 6 or 8 in (10, 15 or 20"
-              + " cm) inside: choose one that fits under the gutter."
-              + " Leaf screens and the local plumbing code come before both.");
+              + ". First flush is the least that is usual; it stands in a pipe of 4, 6 or 8 in (10,"
+              + " 15 or 20 cm) inside: choose one that fits under the gutter. Leaf screens and the"
+              + " local plumbing code come before both.");
     }
     return table.build();
   }
@@ -113,6 +120,42 @@ public final class RoofDrainageTable implements TableMaker {
             .from("section", section.ratioTo(SQUARE_INCH))
             .from("cloudburst", rain)
             .gives(RoofDrainage.drained(section, rain.value())));
+  }
+
+  /** Blank where none of the table is wide enough. */
+  private static Cell gutter(Plan plan, Element.Roof roof, Derived<Length> rain) {
+    Derived<Area> share = Gutter.share(plan, roof);
+    double fall = Gutter.of(plan, roof).map(g -> g.value().fall()).orElse(GutterFlow.USUAL_FALL);
+    return GutterFlow.width(share.value(), fall, rain.value())
+        .map(
+            width ->
+                Cell.of(
+                    Derived.by("least width of the table that drains its share", Gutter.RULE)
+                        .from("its share", share)
+                        .from("fall", fall)
+                        .from("cloudburst", rain)
+                        .gives(width)))
+        .orElse(Cell.BLANK);
+  }
+
+  private static Cell gutterDrains(Plan plan, Element.Roof roof, Derived<Length> rain) {
+    return Gutter.of(plan, roof)
+        .map(
+            gutter ->
+                Cell.of(
+                    Derived.by(
+                            "drained at 1 in an hour and the usual fall × √(192 × its fall) /"
+                                + " cloudburst in in",
+                            Gutter.RULE)
+                        .from(
+                            "drained at 1 in an hour and the usual fall",
+                            GutterFlow.drained(
+                                gutter.value().width(), GutterFlow.USUAL_FALL, Length.inches(1)),
+                            gutter.place())
+                        .from("its fall", gutter.value().fall(), gutter.place())
+                        .from("cloudburst", rain)
+                        .gives(gutter.value().drained(rain.value()))))
+        .orElse(Cell.BLANK);
   }
 
   private static Derived<Length> standingPipe(Derived<Volume> first, Length inside) {

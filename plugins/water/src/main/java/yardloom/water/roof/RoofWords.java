@@ -12,13 +12,17 @@ import yardloom.kernel.unit.Length;
 import yardloom.kernel.vocab.Arg;
 import yardloom.kernel.vocab.Opt;
 import yardloom.kernel.vocab.Verb;
+import yardloom.water.roof.formula.GutterFlow;
 
-/** The word for the rain that gutters and downspouts must carry. */
+/** The words for what a roof sheds, and for the gutters and downspouts that carry it. */
 public final class RoofWords {
   private static final Length LEAST = Length.inches(0.2);
 
   /** More has hardly been measured in an hour: 12 in (305 mm), Holt, Missouri, 1947 (memory). */
   private static final Length MOST = Length.inches(16);
+
+  private static final double LEAST_FALL = 0.001;
+  private static final double MOST_FALL = 0.05;
 
   private RoofWords() {}
 
@@ -79,6 +83,44 @@ public final class RoofWords {
               section.squareFeet() * 144));
     }
     in.draft().attributes().add(Downspout.KEY, new Downspout(at, roof, section), in.place());
+  }
+
+  @Verb(
+      help = "The half-round gutter along a roof, checked against a cloudburst.",
+      example = "gutter 'south slope', width: 5.inch, fall: 0.01")
+  public static void gutter(
+      PlanScope in,
+      @Arg(name = "roof", help = "the roof that it drains, by its name") String roof,
+      @Opt(
+              name = "width",
+              help = "across the top, inside, 3 in (76 mm) to 10 in (254 mm)",
+              required = true)
+          Length width,
+      @Opt(
+              name = "fall",
+              help = "towards the downspout, height over length, 0.001 to 0.05",
+              fallback = "0.0052, 1/16 in a foot")
+          Number fall) {
+    if (width.compareTo(GutterFlow.NARROWEST) < 0 || width.compareTo(GutterFlow.WIDEST) > 0) {
+      throw new PlanException(
+          ProblemCode.OUT_OF_RANGE,
+          String.format(
+              Locale.ROOT,
+              "a gutter is 3 in (76 mm) to 10 in (254 mm) wide, got %.2f in (%.0f mm); check the"
+                  + " unit",
+              width.inches(),
+              width.millimetres()));
+    }
+    double slope = fall == null ? GutterFlow.USUAL_FALL : fall.doubleValue();
+    if (!(slope >= LEAST_FALL && slope <= MOST_FALL)) {
+      throw new PlanException(
+          ProblemCode.OUT_OF_RANGE,
+          "a gutter falls 0.001 to 0.05, height over length, got "
+              + fall
+              + "; 1/16 in a foot is 0.0052");
+    }
+    Making.once(in, Gutter.KEY, g -> g.roof().equals(roof), "the gutter of '" + roof + "'");
+    in.draft().attributes().add(Gutter.KEY, new Gutter(roof, width, slope), in.place());
   }
 
   @Verb(

@@ -70,7 +70,7 @@ public record FirstWeeks(
       TimeSpan soak,
       Optional<LocalTime> start,
       boolean isRainedOn,
-      Limits limits) {
+      KeyLimits limits) {
     private static final Source WHOLE =
         Source.commonPractice("whole minutes, never less than young plants need");
 

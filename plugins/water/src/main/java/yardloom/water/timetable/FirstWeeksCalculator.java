@@ -184,6 +184,6 @@ public final class FirstWeeksCalculator implements Calculator {
         turns.soak(program),
         Optional.empty(),
         isRainedOn,
-        new Limits(Optional.empty(), turns.limit()));
+        new KeyLimits(Optional.empty(), turns.limit()));
   }
 }

@@ -53,7 +53,7 @@ record MonthNight(List<ZoneTimes.Month> times, int minutes) {
 
     private ZoneTimes.Month at(Optional<LocalTime> start, TimeSpan rest) {
       return new ZoneTimes.Month(
-          month, thirstiest, need, program, rest, start, new Limits(canWait, turns.limit()));
+          month, thirstiest, need, program, rest, start, new KeyLimits(canWait, turns.limit()));
     }
   }
 

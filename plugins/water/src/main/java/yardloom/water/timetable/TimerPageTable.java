@@ -200,12 +200,12 @@ public final class TimerPageTable implements TableMaker {
 
   private static Table.Builder notes(Table.Builder table, Plan plan, Facts facts) {
     table.note(
-        "Months without a column: off. Start: so that all zones end 10 minutes before the"
-            + " month's earliest sunrise, if all are due on one day (common practice), by the clock"
-            + " with its summer time. 3 × 10, rest 40: three turns of ten minutes, forty between an"
-            + " end and the next start, so that the soil takes it. By hand, 2 × 45: without a timer"
-            + " open the zone's valve on two days of the week, days apart, for 45 minutes each; in"
-            + " turns where the timer has them. "
+        "Months without a column: off. Start: so that all zones end 10 minutes before the month's"
+            + " earliest sunrise, if all are due on one day (common practice), by the clock with"
+            + " its summer time. 3 × 10, rest 40: three turns of ten minutes, forty between an end"
+            + " and the next start, so that the soil takes it; other zones may run meanwhile. By"
+            + " hand, 2 × 45: without a timer open the zone's valve on two days of the week, days"
+            + " apart, for 45 minutes each; in turns where the timer has them. "
             + (saysRain(facts)
                 ? "Rain counted on: so much falls in a usual week, and the minutes leave it out"
                     + " already. Off after: where a week brings so much beyond that, put off what"

@@ -38,7 +38,7 @@ public record ZoneTimes(int zone, List<Month> months) {
       TimerProgram program,
       TimeSpan soak,
       Optional<LocalTime> start,
-      Limits limits) {
+      KeyLimits limits) {
     private static final double WEEK_DAYS = 7;
 
     /** A week's share of the need, for who opens the valve by hand. */
@@ -48,7 +48,7 @@ public record ZoneTimes(int zone, List<Month> months) {
     }
 
     private Derived.Builder ofNeed(String formula) {
-      return Derived.by(formula, Limits.SET)
+      return Derived.by(formula, KeyLimits.SET)
           .from("run time needed", need)
           .from("days of the month", Months.days(month));
     }
@@ -82,7 +82,7 @@ public record ZoneTimes(int zone, List<Month> months) {
           Derived.by(
               "whole minutes until what stands on the soil has gone, or until other zones have had"
                   + " their turn",
-              Limits.SET);
+              KeyLimits.SET);
       limits.longestTurn().ifPresent(longest -> why.from("longest turn", longest));
       return why.from("turn", TimeSpan.minutes(program.turnMinutes())).gives((int) soak.minutes());
     }

@@ -172,7 +172,7 @@ class OverflowByHandTest {
   @Test
   void rainGarden_isSizedByStormAndByFactor() {
     RoofYard yard = new RoofYard().give(YardFacts.SOIL, soil("loam", 10));
-    OverflowWords.rainGarden(yard.plan(), "main", 3, null, 0.25);
+    OverflowWords.rainGarden(yard.plan(), "main", 3, null, 0.25, null);
     String[] cells =
         RoofYard.printed(RoofYard.table(yard.outcome(), "rain-gardens")).get(0).split(" \\| ");
     assertEquals("main", cells[0]);
@@ -187,12 +187,14 @@ class OverflowByHandTest {
   @Test
   void words_haveTheirRanges() {
     RoofYard yard = new RoofYard();
-    refused(() -> OverflowWords.rainGarden(yard.plan(), "main", -1, null, null));
-    refused(() -> OverflowWords.rainGarden(yard.plan(), "main", 12.1, null, null));
-    refused(() -> OverflowWords.rainGarden(yard.plan(), "main", 3, Length.inches(0.09), null));
-    refused(() -> OverflowWords.rainGarden(yard.plan(), "main", 3, Length.inches(20.1), null));
-    refused(() -> OverflowWords.rainGarden(yard.plan(), "main", 3, null, 0));
-    refused(() -> OverflowWords.rainGarden(yard.plan(), "main", 3, null, 1.1));
+    refused(() -> OverflowWords.rainGarden(yard.plan(), "main", -1, null, null, null));
+    refused(() -> OverflowWords.rainGarden(yard.plan(), "main", 12.1, null, null, null));
+    refused(
+        () -> OverflowWords.rainGarden(yard.plan(), "main", 3, Length.inches(0.09), null, null));
+    refused(
+        () -> OverflowWords.rainGarden(yard.plan(), "main", 3, Length.inches(20.1), null, null));
+    refused(() -> OverflowWords.rainGarden(yard.plan(), "main", 3, null, 0, null));
+    refused(() -> OverflowWords.rainGarden(yard.plan(), "main", 3, null, 1.1, null));
     Shape box = RoofYard.box(30, 0, 4, 3);
     Length two = Length.inches(2);
     refused(

@@ -147,7 +147,7 @@ class RainOffTest {
         new TimerProgram(2, 1, minutes),
         TimeSpan.ZERO,
         Optional.empty(),
-        Limits.NONE);
+        KeyLimits.NONE);
   }
 
   /** 180 mm of ET and no rain in June, 155 and 62 in July; soil of 170 mm/m, 0.6 m deep. */

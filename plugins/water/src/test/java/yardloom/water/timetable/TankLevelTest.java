@@ -58,7 +58,7 @@ class TankLevelTest {
         program,
         TimeSpan.minutes(40),
         Optional.empty(),
-        Limits.NONE);
+        KeyLimits.NONE);
   }
 
   /**

@@ -53,7 +53,7 @@ class TimerPageTest {
         program,
         TimeSpan.minutes(soak),
         Optional.of(LocalTime.of(4, 5)),
-        Limits.NONE);
+        KeyLimits.NONE);
   }
 
   /**

@@ -53,6 +53,7 @@ class AppendixLawTest {
           Map.entry("pressure behind the zone valve in the network", NETWORK),
           Map.entry("pressure at its feed in the network", NETWORK),
           Map.entry("mean of the least quarter of outlets / mean", NETWORK),
+          Map.entry("least width of the table", "read off a table of widths, from memory"),
           Map.entry("whole ", "chosen among the whole days, turns and minutes of a timer"),
           Map.entry("days × Penman-Monteith", "a page of equations, held by published examples"),
           Map.entry("fewest boards for all pieces", PIECES),

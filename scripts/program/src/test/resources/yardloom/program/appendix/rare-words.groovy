@@ -18,6 +18,7 @@ roof 'south slope', rect(7.ft, 7.ft, 32.ft, 11.ft), surface: 'metal'
 roofShare 'south slope', 0.91, source: 'measured'
 rainGarden 'south slope', slope: 3, storm: 1.inch
 downspout point(38.ft, 7.ft), roof: 'south slope', inside: 3.inch
+gutter 'south slope', width: 5.inch, fall: 0.01
 tank('cistern', point(44.ft, 3.ft), roof: 'south slope') {
   round diameter: 3.ft, height: 3.5.ft, count: 2
   stand 9.inch

@@ -9,8 +9,8 @@ import yardloom.kernel.unit.TimeSpan;
  * What holds the keys of a timer: how long the first plant to dry out can wait, and how long water
  * may run until it stands too deep. Both may be unknown, or no limit.
  */
-record Limits(Optional<Derived<TimeSpan>> canWait, Optional<Derived<TimeSpan>> longestTurn) {
-  static final Limits NONE = new Limits(Optional.empty(), Optional.empty());
+record KeyLimits(Optional<Derived<TimeSpan>> canWait, Optional<Derived<TimeSpan>> longestTurn) {
+  static final KeyLimits NONE = new KeyLimits(Optional.empty(), Optional.empty());
 
   /** Of what a timer takes, whole days, turns and minutes. */
   static final Source SET =
