@@ -62,28 +62,36 @@ public final class GuildSection {
   private GuildSection() {}
 
   /**
-   * The section through the first bed in which a tree of a named kind stands; empty if none does.
+   * The section through the bed of a tree of a named kind that cuts most kinds, the first of
+   * equals; empty if no such tree stands in a bed.
    */
   public static Optional<Panel.Figure> of(
       PlantPlaces places, Map<String, String> keys, UnitSystem units) {
+    Element.Bed bed = null;
+    List<Cut> most = List.of();
     for (Planting.Specimen tree : places.specimens()) {
-      for (Planting p : places.drawn()) {
-        if (p.bed().shape().contains(tree.tree().at())) {
-          return Optional.of(figure(p.bed(), tree, places, keys, units));
+      Optional<Element.Bed> in =
+          places.drawn().stream()
+              .map(Planting::bed)
+              .filter(b -> b.shape().contains(tree.tree().at()))
+              .findFirst();
+      if (in.isPresent()) {
+        List<Cut> cuts = cuts(in.get(), tree, places, keys, LongAxis.of(in.get().shape()));
+        if (kinds(cuts) > kinds(most)) {
+          most = cuts;
+          bed = in.get();
         }
       }
     }
-    return Optional.empty();
+    return bed == null ? Optional.empty() : Optional.of(figure(bed, most, units));
   }
 
-  private static Panel.Figure figure(
-      Element.Bed bed,
-      Planting.Specimen tree,
-      PlantPlaces places,
-      Map<String, String> keys,
-      UnitSystem units) {
+  private static long kinds(List<Cut> cuts) {
+    return cuts.stream().map(Cut::key).distinct().count();
+  }
+
+  private static Panel.Figure figure(Element.Bed bed, List<Cut> cuts, UnitSystem units) {
     LongAxis axis = LongAxis.of(bed.shape());
-    List<Cut> cuts = cuts(bed, tree, places, keys, axis);
     List<Mark> marks = new ArrayList<>();
     double length = axis.length().metres();
     double top = cuts.stream().mapToDouble(Cut::heightM).max().orElse(1);

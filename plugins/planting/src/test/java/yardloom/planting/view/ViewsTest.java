@@ -237,4 +237,32 @@ class ViewsTest {
     yard.tree("apple", "apple (semi-dwarf)", treeFt, 2, 1);
     assertEquals(expected, places().plantings().get(0).at().size());
   }
+
+  /** Two trees in beds: the second has a kind below it, the third as many, so the second is cut. */
+  @Test
+  void section_goesThroughTheBedThatShowsMost() {
+    yard.planted(yard.bed("bare", 0, 0, 20, 4), "rhubarb", 4);
+    yard.tree("A", "quince", 8, 20, 1);
+    yard.planted(yard.bed("under one", 0, 18, 9, 4), "chives", 40);
+    yard.tree("B", "quince", 8, 42, 1);
+    yard.planted(yard.bed("under two", 0, 40, 20, 4), "rhubarb", 4);
+    yard.tree("C", "quince", 8, 62, 1);
+    yard.planted(yard.bed("under three", 0, 60, 20, 4), "rhubarb", 4);
+    assertEquals("Section along under two", section(UnitSystem.US).title());
+  }
+
+  /** Peas a foot apart in 4 by 4 ft: four rows of four, each a line of 3 ft, and no disc. */
+  @Test
+  void whatIsSown_isDrawnAsItsRows_inTheFirstYear() {
+    yard.planted(yard.bed("p", 0, 0, 4, 4), "pea", 1);
+    Panel.Figure figure =
+        YoungView.of(yard.draft.freeze(), yard.outcome().results().get(PlantPlaces.KEY));
+    assertEquals(4, strokes(figure).size());
+    for (Mark.Stroke row : strokes(figure)) {
+      assertEquals(3, row.line().length().feet(), 1e-6);
+      assertEquals("sown-row", row.style().name());
+    }
+    assertTrue(figure.marks().stream().noneMatch(m -> m instanceof Mark.Symbol));
+    assertEquals("row to sow", figure.legend().get(2).text());
+  }
 }
