@@ -18,6 +18,8 @@ import yardloom.planting.care.CareAct;
 import yardloom.planting.care.CareTable;
 import yardloom.planting.harvest.HarvestPlan;
 import yardloom.planting.harvest.HarvestTable;
+import yardloom.planting.harvest.HarvestYear;
+import yardloom.planting.harvest.HarvestYearTable;
 import yardloom.planting.list.PlantKeys;
 import yardloom.planting.list.PlantSchedule;
 import yardloom.planting.placing.GuildTable;
@@ -59,6 +61,7 @@ public final class PlantingSheet implements SheetMaker {
         YardFacts.STANDS,
         PlantPlaces.KEY,
         HarvestPlan.KEY,
+        HarvestYear.KEY,
         StockPlan.KEY,
         TurnPlan.KEY,
         CareAct.KEY);
@@ -80,6 +83,7 @@ public final class PlantingSheet implements SheetMaker {
             new HarvestTable(),
             new CareTable())
         .forEach(m -> panels.add(new Panel.TableBlock(PartTables.forSheet(m, plan, facts))));
+    panels.add(new Panel.TableBlock(new HarvestYearTable().make(plan, facts), true));
     PlantPlaces places = facts.get(PlantPlaces.KEY);
     panels.add(YoungView.of(plan, places));
     GuildSection.of(places, PlantKeys.of(places), plan.info().units()).ifPresent(panels::add);

@@ -459,7 +459,6 @@ class OwnPlantTest {
     assertTrue(ColdLimits.of(p).orElseThrow().source().cite().contains("my.csv"));
   }
 
-  /** The word for one plant says the same as a row: every option is another figure. */
   @ParameterizedTest
   @CsvSource({"crop, kale, no crop is called 'kale'; crops are", "life, monthly, monthly"})
   void unknownCropOrLife_isRefusedAtItsCell(String column, String cell, String says) {
@@ -468,6 +467,7 @@ class OwnPlantTest {
     assertTrue(e.getMessage().contains("my plants.csv:2"), e.getMessage());
   }
 
+  /** The word for one plant says the same as a row: every option is another figure. */
   @Test
   void word_putsEachOptionInItsColumn() {
     Source source = Source.plan("our trial");
@@ -478,40 +478,38 @@ class OwnPlantTest {
         source,
         "Pyrus nivalis",
         "Rosaceae of old",
-        Length.inches(150),
-        Length.inches(160),
-        Length.inches(170),
-        Length.inches(190),
-        "sun or part shade",
-        4.5,
-        5.9,
-        7.4,
-        "moist",
-        "low",
-        6,
-        750,
-        Temperature.fahrenheit(99),
-        -3,
-        8,
-        140,
-        171,
-        Mass.pounds(21),
-        Mass.pounds(33),
-        "row foot",
-        3,
-        11,
-        "partner",
-        "pear",
-        Length.feet(85),
-        "fruit; mulch maker",
-        "Balkans",
-        "pets, children",
-        "pips bitter",
-        "tender woody",
-        "low",
-        "shrub",
-        "annual",
-        "berries (bushes)");
+        row -> {
+          OwnPlantWords.grown(
+              row,
+              Length.inches(150),
+              Length.inches(160),
+              Length.inches(170),
+              Length.inches(190),
+              "shrub");
+          OwnPlantWords.needs(
+              row,
+              "sun or part shade",
+              4.5,
+              5.9,
+              7.4,
+              "moist",
+              "low",
+              6,
+              750,
+              Temperature.fahrenheit(99));
+          OwnPlantWords.seasons(row, "tender woody", -3, 8, 140, 171);
+          OwnPlantWords.yields(row, Mass.pounds(21), Mass.pounds(33), "row foot", 3, 11);
+          OwnPlantWords.pollinated(row, "partner", "pear", Length.feet(85));
+          OwnPlantWords.traits(
+              row,
+              "fruit; mulch maker",
+              "Balkans",
+              "pets, children",
+              "pips bitter",
+              "low",
+              "annual",
+              "berries (bushes)");
+        });
     Plant word = PlantCatalogue.of(yard.draft.attributes()).plant("mine");
     assertEquals("mine", word.name());
     assertEquals("Pyrus nivalis", word.botanical());

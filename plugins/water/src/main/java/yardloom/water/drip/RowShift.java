@@ -12,6 +12,7 @@ import yardloom.kernel.geom.Line;
 import yardloom.kernel.geom.LongAxis;
 import yardloom.kernel.geom.Loops;
 import yardloom.kernel.geom.Point;
+import yardloom.kernel.geom.RectangleSides;
 import yardloom.kernel.geom.Shape;
 import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.plan.Plan;
@@ -33,7 +34,6 @@ final class RowShift {
   static final Source RULE =
       Source.commonPractice("a row of dripline lies beside the stems, not under them");
 
-  private static final double RECTANGLE = 0.999;
   private static final double SAME_M = 1e-3;
   private static final double SLACK_M = 1e-9;
 
@@ -134,7 +134,7 @@ final class RowShift {
     double first = (axis.width().metres() - spacing * (lie.size() - 1)) / 2;
     for (int i = 0; i < lie.size(); i++) {
       if (Math.abs(lie.get(i) - first - spacing * i) > SAME_M) {
-        return Optional.of(fromSide(axis, lie, isRectangle(ground)));
+        return Optional.of(fromSide(axis, lie, RectangleSides.of(ground).isPresent()));
       }
     }
     return Optional.empty();
@@ -173,12 +173,6 @@ final class RowShift {
 
   private static boolean isStraight(Shape ground) {
     return ground.parts().size() == 1 && !Loops.isCurved(ground);
-  }
-
-  private static boolean isRectangle(Shape ground) {
-    LongAxis axis = LongAxis.of(ground);
-    return ground.area().squareMetres()
-        >= RECTANGLE * axis.length().by(axis.width()).squareMetres();
   }
 
   /** Those that stand there when tube is laid: what follows them is sown beside it. */

@@ -109,7 +109,7 @@ public final class RowTable implements TableMaker {
   }
 
   private static Map<Printed, List<Laid>> alike(Plan plan, Facts facts) {
-    TableFormat format = new TableFormat(plan.info().units(), plan.info().currency());
+    TableFormat format = TableFormat.of(plan.info());
     Map<Printed, List<Laid>> alike = new LinkedHashMap<>();
     for (DripRun run : facts.all(DripRun.KEY)) {
       Laid laid = new Laid(run, RowPlaces.of(plan, run, facts));
