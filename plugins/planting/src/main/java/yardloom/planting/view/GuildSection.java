@@ -28,7 +28,7 @@ import yardloom.planting.placing.Planting;
 
 /**
  * A section along a bed through a tree that stands in it: heights and spreads grown, and in the
- * first year, of what stands within half its spread of the cut.
+ * first year, of what stands within half its spread, or half its spacing, of the cut.
  */
 public final class GuildSection {
   private static final double WIDTH_MM = 150;
@@ -44,6 +44,7 @@ public final class GuildSection {
   private static final double LOW_M = 1;
 
   private static final double APART_M = 1.2;
+  private static final double SAME_M = 1e-6;
   private static final Style GROUND = Style.line("section-ground", Palette.INK, 0.5);
   private static final Style RULER = Style.line("section-height", Palette.RULE, 0.13);
   private static final Style STEM = Style.filled("section-stem", Palette.MUTED);
@@ -133,10 +134,13 @@ public final class GuildSection {
             tree.crown().metres()));
     for (Planting p : places.drawn()) {
       double spread = p.plant().size().spread().middle().metres();
+      double reach = Math.max(spread, p.spacing().metres()) / 2;
       boolean here = p.bed().id().equals(bed.id());
       for (Point at : here ? p.at() : List.<Point>of()) {
         double[] place = along(axis, at);
-        if (Math.abs(place[1] - through[1]) <= spread / 2) {
+        double aside = place[1] - through[1];
+        // Of two rows just as far from the cut the one is shown.
+        if (aside > SAME_M - reach && aside < SAME_M + reach) {
           cuts.add(
               new Cut(
                   p.plant(),
