@@ -125,13 +125,19 @@ public final class GuildSection {
       LongAxis axis) {
     List<Cut> cuts = new ArrayList<>();
     double[] through = along(axis, tree.tree().at());
-    cuts.add(
-        new Cut(
-            tree.plant(),
-            keys.get(tree.plant().name()),
-            through[0],
-            tree.plant().size().height().middle().metres(),
-            tree.crown().metres()));
+    for (Planting.Specimen s : places.specimens()) {
+      double[] place = along(axis, s.tree().at());
+      double crown = s.crown().metres();
+      if (bed.shape().contains(s.tree().at()) && Math.abs(place[1] - through[1]) <= crown / 2) {
+        cuts.add(
+            new Cut(
+                s.plant(),
+                keys.get(s.plant().name()),
+                place[0],
+                s.plant().size().height().middle().metres(),
+                crown));
+      }
+    }
     for (Planting p : places.drawn()) {
       double spread = p.plant().size().spread().middle().metres();
       double reach = Math.max(spread, p.spacing().metres()) / 2;

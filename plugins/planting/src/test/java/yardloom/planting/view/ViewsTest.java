@@ -265,4 +265,21 @@ class ViewsTest {
     assertTrue(figure.marks().stream().noneMatch(m -> m instanceof Mark.Symbol));
     assertEquals("row to sow", figure.legend().get(2).text());
   }
+
+  /** Two apples in one bed: both are cut, each with its stem; a third outside is not. */
+  @Test
+  void allTreesOfTheBed_areInItsSection() {
+    yard.planted(yard.bed("b", 0, 0, 40, 4), "rhubarb", 4);
+    yard.tree("one", "apple (semi-dwarf)", 10, 2, 1);
+    yard.tree("two", "apple (semi-dwarf)", 30, 2, 1);
+    yard.tree("out", "apple (semi-dwarf)", 20, 8, 1);
+    Panel.Figure figure = section(UnitSystem.US);
+    assertEquals(2, regions(figure, "apple (semi-dwarf)").size());
+    assertEquals(2, regions(figure, "stem").size());
+    assertEquals(
+        20 * FT,
+        regions(figure, "stem").get(1).shape().bounds().getMinX()
+            - regions(figure, "stem").get(0).shape().bounds().getMinX(),
+        1e-6);
+  }
 }
