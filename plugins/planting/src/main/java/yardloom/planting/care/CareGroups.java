@@ -2,6 +2,7 @@ package yardloom.planting.care;
 
 import java.util.HashSet;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import yardloom.kernel.table.DataRow;
@@ -9,6 +10,8 @@ import yardloom.kernel.table.DataTable;
 import yardloom.planting.catalogue.Plant;
 import yardloom.planting.catalogue.Plant.Form;
 import yardloom.planting.catalogue.Plant.Season;
+import yardloom.planting.harvest.HarvestSeason;
+import yardloom.planting.traits.Growth;
 
 /**
  * Which care a kind gets: by its genus, or species where that differs, and by how it grows. A kind
@@ -17,6 +20,9 @@ import yardloom.planting.catalogue.Plant.Season;
 public final class CareGroups {
   /** What is cleared in fall. */
   static final String ANNUAL = "annual";
+
+  /** What is sown in rows and picked for a while. */
+  static final String SOWN = "sown";
 
   private static final Map<String, String> BY_NAME = read();
   private static final Set<String> GNAWED = gnawed();
@@ -27,6 +33,11 @@ public final class CareGroups {
   /** Whether it is held back with a spade each year, as it overruns what stands beside it. */
   public static boolean isHeldBack(Plant plant) {
     return of(plant).contains("runner");
+  }
+
+  /** Whether a group is one of those that are cleared when they are over. */
+  static boolean isCleared(String group) {
+    return group.equals(ANNUAL) || group.equals(SOWN);
   }
 
   /** All groups of a kind, in no order. */
@@ -45,8 +56,8 @@ public final class CareGroups {
         groups.add("tender tree");
       }
     }
-    if (plant.growth().season().isAnnual() && !plant.growth().start().isInDrills()) {
-      groups.add(ANNUAL);
+    if (plant.growth().season().isAnnual() && !related.endsWith("cover")) {
+      cleared(plant).ifPresent(groups::add);
     }
     if (plant.growth().form() == Form.HERB
         && plant.growth().season() == Season.DECIDUOUS
@@ -54,6 +65,14 @@ public final class CareGroups {
       groups.add("herb");
     }
     return groups;
+  }
+
+  /** By how an annual is cleared: roots are pulled to be eaten, rows are cut when they are over. */
+  private static Optional<String> cleared(Plant plant) {
+    if (!plant.growth().start().isInDrills() || HarvestSeason.of(plant).isEmpty()) {
+      return Optional.of(ANNUAL);
+    }
+    return Growth.roles(plant).contains("root crop") ? Optional.empty() : Optional.of(SOWN);
   }
 
   /** The group of the longest name that the botanical name begins with; empty if none. */

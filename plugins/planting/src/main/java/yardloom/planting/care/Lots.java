@@ -122,7 +122,7 @@ final class Lots {
       Plant plant, IntUnaryOperator count, boolean isFollowed) {
     Map<String, IntUnaryOperator> counts = new TreeMap<>();
     for (String group : CareGroups.of(plant)) {
-      boolean isClearedBefore = isFollowed && group.equals(CareGroups.ANNUAL);
+      boolean isClearedBefore = isFollowed && CareGroups.isCleared(group);
       counts.put(group, isClearedBefore ? n -> 0 : count);
     }
     return counts;

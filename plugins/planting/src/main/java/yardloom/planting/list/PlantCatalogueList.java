@@ -5,15 +5,24 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import yardloom.kernel.spi.Catalogue;
+import yardloom.kernel.unit.Length;
+import yardloom.kernel.unit.Temperature;
 import yardloom.kernel.vocab.Choices;
 import yardloom.planting.care.KindCare;
+import yardloom.planting.catalogue.Crop;
 import yardloom.planting.catalogue.Plant;
 import yardloom.planting.catalogue.PlantCatalogue;
 import yardloom.planting.catalogue.SizeRange;
 import yardloom.planting.harvest.Bearing;
+import yardloom.planting.harvest.HarvestSeason;
+import yardloom.planting.harvest.PlantYields;
+import yardloom.planting.harvest.Yield;
+import yardloom.planting.traits.Bloom;
+import yardloom.planting.traits.ChillNeeds;
 import yardloom.planting.traits.ColdLimits;
 import yardloom.planting.traits.Growth;
 import yardloom.planting.traits.Hazard;
+import yardloom.planting.traits.HeatLimits;
 import yardloom.planting.traits.LeastLight;
 import yardloom.planting.traits.Pollination;
 import yardloom.planting.traits.SoilNeed;
@@ -53,8 +62,62 @@ public final class PlantCatalogueList {
     traits.put("harms", harms(plant));
     traits.put("bears", Bearing.of(plant).map(b -> "from year " + b.first()).orElse(""));
     traits.put("care", String.join(", ", KindCare.of(plant)));
-    traits.put("pollination", Choices.text(Pollination.of(plant).need()));
+    traits.put("pollination", pollination(Pollination.of(plant)));
+    traits.put("blooms", Bloom.of(plant).map(b -> days(b.from(), b.until())).orElse(""));
+    traits.put("picked", HarvestSeason.of(plant).map(s -> days(s.from(), s.until())).orElse(""));
+    traits.put("yield", PlantYields.of(plant).map(PlantCatalogueList::yield).orElse(""));
+    traits.put("chill", ChillNeeds.of(plant).map(PlantCatalogueList::chill).orElse(""));
+    traits.put("heat", HeatLimits.of(plant).map(h -> "suffers from " + both(h.day())).orElse(""));
+    traits.put("planted", "as " + plant.growth().window());
+    traits.put("crop", crop(plant.draw().crop()));
+    traits.put("mulch", "bears " + inches(plant.mulch().most()));
     return new Catalogue.Row(name, traits);
+  }
+
+  private static String pollination(Pollination pollination) {
+    String need = Choices.text(pollination.need());
+    return pollination.group().isEmpty() ? need : need + ", group " + pollination.group();
+  }
+
+  private static String days(int from, int until) {
+    return "days " + from + " to " + until + " from the last frost";
+  }
+
+  private static String yield(Yield yield) {
+    return String.format(
+        Locale.ROOT,
+        "%s lb (%s kg) a %s",
+        span(yield.low().pounds(), yield.high().pounds()),
+        span(yield.low().kilograms(), yield.high().kilograms()),
+        Choices.text(yield.per()));
+  }
+
+  private static String chill(ChillNeeds.Need need) {
+    String most =
+        need.high().isPresent()
+            ? String.format(Locale.ROOT, " to %.0f", need.high().getAsDouble())
+            : "";
+    return String.format(Locale.ROOT, "%.0f%s h", need.low(), most);
+  }
+
+  private static String both(Temperature day) {
+    return String.format(Locale.ROOT, "%.0f °F (%.0f °C)", day.fahrenheit(), day.celsius());
+  }
+
+  private static String crop(Crop crop) {
+    String kc =
+        String.format(
+            Locale.ROOT,
+            "%s, Kc %.2f, %.2f, %.2f",
+            crop.name(),
+            crop.kc().initial(),
+            crop.kc().middle(),
+            crop.kc().end());
+    return crop.roots().map(r -> kc + ", roots " + size(r.low(), r.high())).orElse(kc);
+  }
+
+  private static String inches(Length depth) {
+    return String.format(Locale.ROOT, "%.0f in (%.0f mm)", depth.inches(), depth.millimetres());
   }
 
   private static String ph(SoilNeed need) {
@@ -66,8 +129,12 @@ public final class PlantCatalogueList {
   }
 
   private static String size(SizeRange range) {
-    String feet = span(range.low().feet(), range.high().feet());
-    return feet + " ft (" + span(range.low().metres(), range.high().metres()) + " m)";
+    return size(range.low(), range.high());
+  }
+
+  private static String size(Length low, Length high) {
+    String feet = span(low.feet(), high.feet());
+    return feet + " ft (" + span(low.metres(), high.metres()) + " m)";
   }
 
   private static String span(double low, double high) {

@@ -27,6 +27,7 @@ import yardloom.planting.placing.PlantPlaces;
 import yardloom.planting.placing.Planting;
 import yardloom.planting.placing.Thinned;
 import yardloom.planting.placing.Thinning;
+import yardloom.planting.stock.Spares;
 import yardloom.planting.stock.StockForm;
 import yardloom.planting.stock.StockPlan;
 import yardloom.planting.suit.rule.Variety;
@@ -54,6 +55,7 @@ public final class PlantSchedule implements TableMaker {
     private final Plant plant;
     private final Optional<StockForm> stock;
     private int plants;
+    private int inBeds;
     private int standing;
     private final Set<Length> spacings = new TreeSet<>();
     private final Set<String> notes = new TreeSet<>();
@@ -62,6 +64,17 @@ public final class PlantSchedule implements TableMaker {
     Line(Plant plant, Optional<StockForm> stock) {
       this.plant = plant;
       this.stock = stock;
+    }
+
+    void inBed(int count, boolean stands, Optional<Variety> variety) {
+      inBeds += stands ? 0 : count;
+      add(count, stands, variety);
+    }
+
+    /** What the nursery is asked for: spares of what stands in beds, unless it is sown. */
+    int order(Spares spares) {
+      boolean isSown = stock.filter(StockForm::isInDrills).isPresent();
+      return isSown ? plants : plants - inBeds + spares.order(inBeds);
     }
 
     /** Plants of several varieties at once are shared out among them by the nursery. */
@@ -87,7 +100,7 @@ public final class PlantSchedule implements TableMaker {
       Optional<StockForm> form =
           Optional.of(stock.of(p)).filter(f -> !p.choice().stands() && !p.at().isEmpty());
       Line line = line(byKey, keys.get(p.plant().name()), p.plant(), form, units);
-      line.add(p.at().size(), p.choice().stands(), Variety.of(p.bed(), p.plant().name()));
+      line.inBed(p.at().size(), p.choice().stands(), Variety.of(p.bed(), p.plant().name()));
       line.spacings.add(p.spacing());
       Thinning.of(p).ifPresent(t -> line.notes.add(thinned(p, t)));
       p.follows()
@@ -108,23 +121,33 @@ public final class PlantSchedule implements TableMaker {
       line.add(1, s.tree().stands(), Variety.of(s.tree(), s.plant().name()));
       s.trained().ifPresent(t -> line.notes.add("trained as " + Choices.text(t.form())));
     }
-    Table.Builder table = columns();
-    byKey.forEach((key, lines) -> lines.values().forEach(line -> table.row(row(key, line, units))));
+    Spares spares = Spares.of(plan);
+    Table.Builder table = columns(spares);
+    byKey.forEach(
+        (key, lines) -> lines.values().forEach(line -> table.row(row(key, line, units, spares))));
     if (!byKey.isEmpty()) {
       table.note(
           "Counts are of plants to get; those that stand already are noted. Forms that the plan"
               + " does not say are usual for a first planting: smaller plants root sooner and cost"
-              + " less. Add spares as the nursery replaces none or some.");
+              + " less. "
+              + (spares.share().isEmpty()
+                  ? "Add spares as the nursery replaces none or some."
+                  : "Orders have the spares of the plan; those are not planted."));
     }
     return table.build();
   }
 
-  private static Table.Builder columns() {
-    return Table.titled("plant-schedule", "Plant schedule")
-        .column(Column.text("key", "Key"))
-        .column(Column.text("botanical", "Botanical name"))
-        .column(Column.text("common", "Common name"))
-        .column(Column.of("count", "Count", Measure.COUNT))
+  private static Table.Builder columns(Spares spares) {
+    Table.Builder table =
+        Table.titled("plant-schedule", "Plant schedule")
+            .column(Column.text("key", "Key"))
+            .column(Column.text("botanical", "Botanical name"))
+            .column(Column.text("common", "Common name"))
+            .column(Column.of("count", "Count", Measure.COUNT));
+    if (spares.share().isPresent()) {
+      table.column(Column.of("order", "Order", Measure.COUNT));
+    }
+    return table
         .column(Column.text("stock", "Stock"))
         .column(Column.text("size", "Size"))
         .column(Column.text("spacing", "Spacing"))
@@ -142,7 +165,7 @@ public final class PlantSchedule implements TableMaker {
         .computeIfAbsent(stock.map(f -> f.name(units)).orElse(""), name -> new Line(plant, stock));
   }
 
-  private static List<Cell> row(String key, Line line, UnitSystem units) {
+  private static List<Cell> row(String key, Line line, UnitSystem units, Spares spares) {
     List<String> notes = new ArrayList<>();
     line.varieties.forEach((name, count) -> notes.add(count + " " + name));
     notes.addAll(line.notes);
@@ -150,15 +173,24 @@ public final class PlantSchedule implements TableMaker {
       notes.add(line.standing + " stand already");
     }
     line.stock.filter(f -> f.holds() > 1).ifPresent(f -> notes.add("sold by " + f.holds()));
-    return List.of(
-        Cell.text(key),
-        Cell.text(line.plant.botanical()),
-        Cell.text(line.plant.name()),
-        Cell.number(line.plants),
-        Cell.text(line.stock.map(StockForm::kind).orElse("")),
-        Cell.text(line.stock.map(f -> size(f, units)).orElse("")),
-        Cell.text(String.join(", ", line.spacings.stream().map(s -> Say.depth(s, units)).toList())),
-        Cell.text(String.join("; ", notes)));
+    List<Cell> cells =
+        new ArrayList<>(
+            List.of(
+                Cell.text(key),
+                Cell.text(line.plant.botanical()),
+                Cell.text(line.plant.name()),
+                Cell.number(line.plants)));
+    if (spares.share().isPresent()) {
+      cells.add(Cell.number(line.order(spares)));
+    }
+    cells.addAll(
+        List.of(
+            Cell.text(line.stock.map(StockForm::kind).orElse("")),
+            Cell.text(line.stock.map(f -> size(f, units)).orElse("")),
+            Cell.text(
+                String.join(", ", line.spacings.stream().map(s -> Say.depth(s, units)).toList())),
+            Cell.text(String.join("; ", notes))));
+    return cells;
   }
 
   private static String thinned(Planting p, Thinned t) {

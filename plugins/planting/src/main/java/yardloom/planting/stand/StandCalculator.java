@@ -27,6 +27,7 @@ import yardloom.kernel.unit.UnitSystem;
 import yardloom.planting.catalogue.Plant;
 import yardloom.planting.placing.PlantPlaces;
 import yardloom.planting.placing.Planting;
+import yardloom.planting.stock.Spares;
 import yardloom.planting.stock.StockForm;
 import yardloom.planting.stock.StockPlan;
 import yardloom.planting.turn.Turn;
@@ -63,6 +64,7 @@ public final class StandCalculator implements Calculator {
     WaterYear year = WaterYear.of(plan, in);
     StockPlan stock = in.get(StockPlan.KEY);
     UnitSystem units = plan.info().units();
+    Spares spares = Spares.of(plan);
     for (Planting p : in.get(PlantPlaces.KEY).plantings()) {
       if (p.at().isEmpty()) {
         continue;
@@ -87,9 +89,9 @@ public final class StandCalculator implements Calculator {
                   p.follows().map(f -> ground(p.first())))));
       if (p.follows().isPresent()) {
         // The household sows it, months after the crew has gone: it is bought then, and no work.
-        out.give(YardFacts.BILL, later(bill(p, stock.of(p), units), turn));
+        out.give(YardFacts.BILL, later(bill(p, stock.of(p), units, spares), turn));
       } else if (!p.choice().stands()) {
-        toGet(p.plant(), bill(p, stock.of(p), units), stock.of(p), units, out);
+        toGet(p.plant(), bill(p, stock.of(p), units, spares), stock.of(p), units, out);
       }
       out.give(YardFacts.LIGHT_NEEDS, need(p.bed().id(), p.place(), p.plant()));
     }
@@ -179,7 +181,7 @@ public final class StandCalculator implements Calculator {
             .gives(p.spacing().times(p.at().size())));
   }
 
-  private static BillLine bill(Planting p, StockForm stock, UnitSystem units) {
+  private static BillLine bill(Planting p, StockForm stock, UnitSystem units, Spares spares) {
     Optional<Derived<Length>> drills = drills(p);
     if (drills.isPresent()) {
       return new BillLine(
@@ -194,17 +196,29 @@ public final class StandCalculator implements Calculator {
           Optional.of(named(stock, units)),
           Optional.empty());
     }
-    return pieces(p.plant(), p.bed().id(), p.count(), stock, units);
+    Optional<Derived<Integer>> more =
+        spares.next(p.plant().name() + ", " + stock.name(units), p.count());
+    return pieces(p.plant(), p.bed().id(), p.count(), more, stock, units);
   }
 
   private static BillLine bill(Planting.Specimen s, StockForm stock, UnitSystem units) {
     Derived<Integer> one = Derived.given(1, "tree of the plan", s.tree().place());
-    return pieces(s.plant(), s.tree().id(), one, stock, units);
+    return pieces(s.plant(), s.tree().id(), one, Optional.empty(), stock, units);
   }
 
   private static BillLine pieces(
-      Plant plant, ElementId in, Derived<Integer> count, StockForm stock, UnitSystem units) {
+      Plant plant,
+      ElementId in,
+      Derived<Integer> count,
+      Optional<Derived<Integer>> withSpares,
+      StockForm stock,
+      UnitSystem units) {
     boolean single = stock.holds() == 1;
+    Derived<Integer> wanted = withSpares.orElse(count);
+    String spares =
+        wanted.value() > count.value()
+            ? "spares: " + (wanted.value() - count.value())
+            : "no spares included";
     return new BillLine(
         PlantingJobs.group(plant),
         plant.phase(),
@@ -212,8 +226,8 @@ public final class StandCalculator implements Calculator {
         Optional.of(in),
         Optional.of(plant.name()),
         count,
-        single ? count : pieces(count, stock.holds()),
-        single ? "no spares included" : "sold by " + stock.holds() + ", whole ones; spares over",
+        single ? wanted : pieces(wanted, stock.holds()),
+        single ? spares : "sold by " + stock.holds() + ", whole ones; spares over",
         Optional.of(named(stock, units)),
         Optional.empty());
   }

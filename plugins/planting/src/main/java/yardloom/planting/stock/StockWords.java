@@ -18,17 +18,18 @@ import yardloom.kernel.vocab.Arg;
 import yardloom.kernel.vocab.Opt;
 import yardloom.kernel.vocab.Verb;
 
-/** The words for forms of stock that the shipped table lacks or has wrong. */
+/** The words for forms of stock that the shipped table lacks or has wrong, and for spares. */
 public final class StockWords {
   private static final int FULLEST = 1000;
   private static final double LONGEST_MIN = 960;
+  private static final double MOST_SPARES = 0.5;
 
   private StockWords() {}
 
   @Verb(
       help =
-          "Gives a form in which plants are bought, for `stock:` of a plant: how long one plant takes"
-              + " to set, how many plants a piece holds, and what a piece costs.",
+          "Gives a form in which plants are bought, for `stock:` of a plant: how long one plant"
+              + " takes to set, how many plants a piece holds, and what a piece costs.",
       example =
           "stockForm('tray of 50', like: 'plug', holds: 50, minutes: 0.9, price: 32.money,"
               + " source: publication('List', by: 'a nursery', seen: 'memory'))")
@@ -86,8 +87,8 @@ public final class StockWords {
 
   @Verb(
       help =
-          "Takes forms of stock from a table: columns form and like, and where wanted minutes, fastest,"
-              + " slowest, holds, price, low, high and those of a source.",
+          "Takes forms of stock from a table: columns form and like, and where wanted minutes,"
+              + " fastest, slowest, holds, price, low, high and those of a source.",
       example = "stockForms('form,like,holds,minutes,price\\ntray of 72,plug,72,0.8,38')")
   public static void stockForms(
       PlanScope plan,
@@ -148,7 +149,8 @@ public final class StockWords {
           ProblemCode.OUT_OF_RANGE,
           called.isEmpty()
               ? "a stock form needs a name"
-              : "what goes into drills is sold by length; give a form like one that is set by pieces");
+              : "what goes into drills is sold by length; give a form like one that is set by"
+                    + " pieces");
     }
     Making.name("stock form", called);
     if (!(holds >= 1 && holds <= FULLEST && holds == Math.rint(holds))) {
@@ -180,5 +182,28 @@ public final class StockWords {
 
   private static PlanException missing(String what) {
     return new PlanException(ProblemCode.MISSING_OPTION, what);
+  }
+
+  @Verb(
+      help =
+          "Orders more plants than the plan holds, against losses: a share of each kind in beds,"
+              + " rounded up. Trees and what is sown by row have none.",
+      example = "plantSpares 0.05")
+  public static void plantSpares(
+      PlanScope plan,
+      @Arg(name = "share", help = "of the plants of each kind, above 0 and up to 0.5")
+          Number share) {
+    double value = share.doubleValue();
+    if (!(value > 0 && value <= MOST_SPARES)) {
+      throw new PlanException(
+          ProblemCode.OUT_OF_RANGE,
+          plan.place(),
+          "spares must be above 0 and at most " + MOST_SPARES + ", such as 0.05, got " + share);
+    }
+    if (plan.draft().attributes().has(Spares.KEY)) {
+      throw new PlanException(
+          ProblemCode.DUPLICATE, plan.place(), "the share of spares has been said already");
+    }
+    plan.draft().attributes().add(Spares.KEY, value, plan.place());
   }
 }

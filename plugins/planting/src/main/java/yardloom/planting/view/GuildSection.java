@@ -28,7 +28,7 @@ import yardloom.planting.placing.Planting;
 
 /**
  * A section along a bed through a tree that stands in it: heights and spreads grown, and in the
- * first year, of what stands within half its spread of the cut.
+ * first year, of what stands within half its spread, or half its spacing, of the cut.
  */
 public final class GuildSection {
   private static final double WIDTH_MM = 150;
@@ -44,6 +44,7 @@ public final class GuildSection {
   private static final double LOW_M = 1;
 
   private static final double APART_M = 1.2;
+  private static final double SAME_M = 1e-6;
   private static final Style GROUND = Style.line("section-ground", Palette.INK, 0.5);
   private static final Style RULER = Style.line("section-height", Palette.RULE, 0.13);
   private static final Style STEM = Style.filled("section-stem", Palette.MUTED);
@@ -62,28 +63,36 @@ public final class GuildSection {
   private GuildSection() {}
 
   /**
-   * The section through the first bed in which a tree of a named kind stands; empty if none does.
+   * The section through the bed of a tree of a named kind that cuts most kinds, the first of
+   * equals; empty if no such tree stands in a bed.
    */
   public static Optional<Panel.Figure> of(
       PlantPlaces places, Map<String, String> keys, UnitSystem units) {
+    Element.Bed bed = null;
+    List<Cut> most = List.of();
     for (Planting.Specimen tree : places.specimens()) {
-      for (Planting p : places.drawn()) {
-        if (p.bed().shape().contains(tree.tree().at())) {
-          return Optional.of(figure(p.bed(), tree, places, keys, units));
+      Optional<Element.Bed> in =
+          places.drawn().stream()
+              .map(Planting::bed)
+              .filter(b -> b.shape().contains(tree.tree().at()))
+              .findFirst();
+      if (in.isPresent()) {
+        List<Cut> cuts = cuts(in.get(), tree, places, keys, LongAxis.of(in.get().shape()));
+        if (kinds(cuts) > kinds(most)) {
+          most = cuts;
+          bed = in.get();
         }
       }
     }
-    return Optional.empty();
+    return bed == null ? Optional.empty() : Optional.of(figure(bed, most, units));
   }
 
-  private static Panel.Figure figure(
-      Element.Bed bed,
-      Planting.Specimen tree,
-      PlantPlaces places,
-      Map<String, String> keys,
-      UnitSystem units) {
+  private static long kinds(List<Cut> cuts) {
+    return cuts.stream().map(Cut::key).distinct().count();
+  }
+
+  private static Panel.Figure figure(Element.Bed bed, List<Cut> cuts, UnitSystem units) {
     LongAxis axis = LongAxis.of(bed.shape());
-    List<Cut> cuts = cuts(bed, tree, places, keys, axis);
     List<Mark> marks = new ArrayList<>();
     double length = axis.length().metres();
     double top = cuts.stream().mapToDouble(Cut::heightM).max().orElse(1);
@@ -116,19 +125,28 @@ public final class GuildSection {
       LongAxis axis) {
     List<Cut> cuts = new ArrayList<>();
     double[] through = along(axis, tree.tree().at());
-    cuts.add(
-        new Cut(
-            tree.plant(),
-            keys.get(tree.plant().name()),
-            through[0],
-            tree.plant().size().height().middle().metres(),
-            tree.crown().metres()));
+    for (Planting.Specimen s : places.specimens()) {
+      double[] place = along(axis, s.tree().at());
+      double crown = s.crown().metres();
+      if (bed.shape().contains(s.tree().at()) && Math.abs(place[1] - through[1]) <= crown / 2) {
+        cuts.add(
+            new Cut(
+                s.plant(),
+                keys.get(s.plant().name()),
+                place[0],
+                s.plant().size().height().middle().metres(),
+                crown));
+      }
+    }
     for (Planting p : places.drawn()) {
       double spread = p.plant().size().spread().middle().metres();
+      double reach = Math.max(spread, p.spacing().metres()) / 2;
       boolean here = p.bed().id().equals(bed.id());
       for (Point at : here ? p.at() : List.<Point>of()) {
         double[] place = along(axis, at);
-        if (Math.abs(place[1] - through[1]) <= spread / 2) {
+        double aside = place[1] - through[1];
+        // Of two rows just as far from the cut the one is shown.
+        if (aside > SAME_M - reach && aside < SAME_M + reach) {
           cuts.add(
               new Cut(
                   p.plant(),

@@ -14,6 +14,7 @@ import yardloom.kernel.draw.Mark.SymbolForm;
 import yardloom.kernel.draw.Palette;
 import yardloom.kernel.draw.Panel;
 import yardloom.kernel.draw.Style;
+import yardloom.kernel.geom.Line;
 import yardloom.kernel.geom.Point;
 import yardloom.kernel.geom.Shape;
 import yardloom.kernel.plan.Element;
@@ -43,7 +44,10 @@ public final class YoungView {
   private static final Style LATER =
       Style.line("year-5-plant", Palette.MUTED, 0.18).dashed("1 0.6");
 
+  private static final Style SOWN = Style.line("sown-row", Palette.INK, 0.13);
+
   private final List<Mark> marks = new ArrayList<>();
+  private boolean isSown;
 
   private YoungView() {}
 
@@ -58,23 +62,35 @@ public final class YoungView {
       places.specimens().forEach(s -> view.specimen(s, stage));
       plan.all(Element.Fence.class).forEach(f -> view.hedge(f, stage));
     }
-    return new Panel.Figure(
-        "In the first and the fifth year",
-        view.marks,
-        List.of(
-            LegendEntry.symbol("plant in its first year", SymbolForm.DISC, FIRST),
-            LegendEntry.line("in its fifth year", LATER)),
-        WIDTH_MM,
-        0);
+    List<LegendEntry> legend = new ArrayList<>();
+    legend.add(LegendEntry.symbol("plant in its first year", SymbolForm.DISC, FIRST));
+    legend.add(LegendEntry.line("in its fifth year", LATER));
+    if (view.isSown) {
+      legend.add(LegendEntry.line("row to sow", SOWN));
+    }
+    return new Panel.Figure("In the first and the fifth year", view.marks, legend, WIDTH_MM, 0);
   }
 
   private void planting(Planting p, Stage stage) {
+    if (p.plant().growth().start().isInDrills()) {
+      if (stage == Stage.YEAR_1) {
+        p.drills().stream().filter(d -> d.size() > 1).forEach(d -> sown(d, p.plant()));
+      }
+      return;
+    }
     Optional<Double> share = share(p.plant(), p.choice().stands(), stage);
     Optional<Thinned> thinned = Thinning.of(p).filter(t -> t.season() <= FIFTH);
     List<Point> at =
         stage == Stage.YEAR_5 ? thinned.map(t -> Thinning.kept(p, t)).orElse(p.at()) : p.at();
     Length grown = p.plant().size().spread().middle();
     share.ifPresent(s -> at.forEach(a -> disc(a, grown.times(s), stage, p.plant())));
+  }
+
+  /** Discs of what is sown would be one black field. */
+  private void sown(List<Point> drill, Plant plant) {
+    isSown = true;
+    Line row = Line.between(drill.get(0), drill.get(drill.size() - 1));
+    marks.add(new Mark.Stroke(row, SOWN, plant.name()));
   }
 
   private void specimen(Planting.Specimen s, Stage stage) {

@@ -257,4 +257,34 @@ class CareAfterPickingTest {
     String row = rows(yard, "Pick").get(0);
     assertTrue(row.contains(" | " + until + " | "), row);
   }
+
+  /**
+   * Peas are picked to 75 days after 25 April (recalled), 9 July, and cut within 21 days, by 30
+   * July. Garlic is pulled to be eaten, rye is cut at its first flowers, 7 to 28 days after the
+   * last frost, buckwheat 42 to 63; marigolds nobody picks, so frost ends them.
+   */
+  @Test
+  void whatIsSown_isClearedOrCutInItsTime() {
+    PlantYard yard = PlantYard.us("2026-03-10");
+    yard.frost("04-25", "10-14");
+    for (String kind : List.of("pea", "garlic", "winter rye", "buckwheat", "calendula")) {
+      yard.planted(yard.bed(kind, 0, 20 * kind.length(), 9, 9), kind, 1);
+    }
+    assertEquals(
+        List.of("Clear sown rows | pea | 9 Jul | 30 Jul"), starts(yard, "Clear sown rows", 4));
+    assertEquals(
+        List.of("Cut winter cover | winter rye | 2 May | 23 May"),
+        starts(yard, "Cut winter cover", 4));
+    assertEquals(
+        List.of("Cut summer cover | buckwheat | 6 Jun | 27 Jun"),
+        starts(yard, "Cut summer cover", 4));
+    assertEquals(
+        List.of("Clear annuals | calendula | 14 Oct | 4 Nov"), starts(yard, "Clear annuals", 4));
+  }
+
+  private static List<String> starts(PlantYard yard, String what, int columns) {
+    return rows(yard, what).stream()
+        .map(r -> String.join(" | ", List.of(r.split(" \\| ")).subList(0, columns)))
+        .toList();
+  }
 }

@@ -27,7 +27,8 @@ class CatalogueListTest {
     "'okra,cowpea,melon,basil,white clover,crimson clover,hairy vetch,winter rye,oats,buckwheat'",
     "'goumi,Siberian pea shrub,New Jersey tea,sterile comfrey,yarrow,borage,calendula,nasturtium'",
     "'bee balm,purple coneflower,butterfly milkweed,New England aster,showy goldenrod,lavender'",
-    "'creeping thyme,woodland strawberry,lingonberry,evergreen huckleberry,salal,ostrich fern,ramps'",
+    "'creeping thyme,woodland strawberry,lingonberry,evergreen huckleberry,salal,ostrich"
+        + " fern,ramps'",
     "'tree collard,oregano,walking onion,groundnut,aronia,honeyberry,quince,jujube,prickly pear'",
     "'velvet mesquite,lemon,papaya,pigeon pea,moringa'",
   })
@@ -58,6 +59,20 @@ class CatalogueListTest {
     assertEquals("2.5 ft (0.8 m)", ROWS.get("sea kale").traits().get("height"));
     assertTrue(ROWS.get("fig").traits().get("care").contains("prune figs"));
     assertEquals("6 at least", ROWS.get("tomato").traits().get("hours"));
+    // FAO-56, Tables 12 and 22: tomato 0.6, 1.15, 0.70 to 0.90, roots 0.7 to 1.5 m.
+    assertEquals(
+        "tomato, Kc 0.60, 1.15, 0.80, roots 2.3 to 4.9 ft (0.7 to 1.5 m)",
+        ROWS.get("tomato").traits().get("crop"));
+    assertEquals("as very tender annual", ROWS.get("tomato").traits().get("planted"));
+    assertEquals("300 to 1200 h", ROWS.get("apple (dwarf)").traits().get("chill"));
+    assertEquals("bears 3 in (76 mm)", ROWS.get("chives").traits().get("mulch"));
+    assertEquals("partner, group apple", ROWS.get("apple (dwarf)").traits().get("pollination"));
+    assertEquals(
+        "days 0 to 25 from the last frost", ROWS.get("garden strawberry").traits().get("blooms"));
+    assertEquals("days 0 to 56 from the last frost", ROWS.get("asparagus").traits().get("picked"));
+    assertEquals(
+        "5.0 to 8.0 lb (2.3 to 3.6 kg) a plant", ROWS.get("red currant").traits().get("yield"));
+    assertTrue(ROWS.get("red raspberry").traits().get("heat").startsWith("suffers from "));
   }
 
   /** No row leaves out what all have: a filter that skips rows would mislead. */

@@ -144,14 +144,14 @@ class ViewsTest {
   }
 
   /**
-   * Two rows 4 ft apart, at 2 and 6 ft across, and a tree at 4 ft: rhubarb, 3.5 ft wide, does not
-   * reach the cut 2 ft away; with the tree at 3.75 ft the nearer row does, the other not.
+   * Two rows 4 ft apart, at 2 and 6 ft across, and a tree at 4 ft: both are 2 ft away, half of what
+   * parts them, and one is shown. With the tree at 3.74 ft the nearer row is, the other not.
    */
   @Test
-  void plantsThatTheCutMisses_areNotShown() {
+  void ofRowsBesideTheCut_theNearestIsShown() {
     yard.planted(yard.bed("b", 0, 0, 20, 8), "rhubarb", 4);
     yard.tree("apple", "apple (semi-dwarf)", 7, 4, 1);
-    assertTrue(regions(section(UnitSystem.US), "rhubarb").isEmpty());
+    assertEquals(5, regions(section(UnitSystem.US), "rhubarb").size());
     yard = PlantYard.us("");
     yard.planted(yard.bed("b", 0, 0, 20, 8), "rhubarb", 4);
     yard.planted(yard.bed("far", 40, 0, 20, 8), "rhubarb", 4);
@@ -236,5 +236,50 @@ class ViewsTest {
     yard.planted(yard.bed("b", 0, 0, 20, 4), kind, 4);
     yard.tree("apple", "apple (semi-dwarf)", treeFt, 2, 1);
     assertEquals(expected, places().plantings().get(0).at().size());
+  }
+
+  /** Two trees in beds: the second has a kind below it, the third as many, so the second is cut. */
+  @Test
+  void section_goesThroughTheBedThatShowsMost() {
+    yard.planted(yard.bed("bare", 0, 0, 20, 4), "rhubarb", 4);
+    yard.tree("A", "quince", 8, 20, 1);
+    yard.planted(yard.bed("under one", 0, 18, 9, 4), "chives", 40);
+    yard.tree("B", "quince", 8, 42, 1);
+    yard.planted(yard.bed("under two", 0, 40, 20, 4), "rhubarb", 4);
+    yard.tree("C", "quince", 8, 62, 1);
+    yard.planted(yard.bed("under three", 0, 60, 20, 4), "rhubarb", 4);
+    assertEquals("Section along under two", section(UnitSystem.US).title());
+  }
+
+  /** Peas a foot apart in 4 by 4 ft: four rows of four, each a line of 3 ft, and no disc. */
+  @Test
+  void whatIsSown_isDrawnAsItsRows_inTheFirstYear() {
+    yard.planted(yard.bed("p", 0, 0, 4, 4), "pea", 1);
+    Panel.Figure figure =
+        YoungView.of(yard.draft.freeze(), yard.outcome().results().get(PlantPlaces.KEY));
+    assertEquals(4, strokes(figure).size());
+    for (Mark.Stroke row : strokes(figure)) {
+      assertEquals(3, row.line().length().feet(), 1e-6);
+      assertEquals("sown-row", row.style().name());
+    }
+    assertTrue(figure.marks().stream().noneMatch(m -> m instanceof Mark.Symbol));
+    assertEquals("row to sow", figure.legend().get(2).text());
+  }
+
+  /** Two apples in one bed: both are cut, each with its stem; a third outside is not. */
+  @Test
+  void allTreesOfTheBed_areInItsSection() {
+    yard.planted(yard.bed("b", 0, 0, 40, 4), "rhubarb", 4);
+    yard.tree("one", "apple (semi-dwarf)", 10, 2, 1);
+    yard.tree("two", "apple (semi-dwarf)", 30, 2, 1);
+    yard.tree("out", "apple (semi-dwarf)", 20, 8, 1);
+    Panel.Figure figure = section(UnitSystem.US);
+    assertEquals(2, regions(figure, "apple (semi-dwarf)").size());
+    assertEquals(2, regions(figure, "stem").size());
+    assertEquals(
+        20 * FT,
+        regions(figure, "stem").get(1).shape().bounds().getMinX()
+            - regions(figure, "stem").get(0).shape().bounds().getMinX(),
+        1e-6);
   }
 }

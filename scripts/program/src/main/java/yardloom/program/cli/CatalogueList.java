@@ -1,6 +1,7 @@
 package yardloom.program.cli;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
 import yardloom.kernel.problem.Nearest;
@@ -20,11 +21,14 @@ final class CatalogueList {
     catalogue.rows().forEach(row -> traits.addAll(row.traits().keySet()));
     for (String each : asked) {
       String trait = each.split(":", 2)[0];
+      if (isNamed(catalogue, each)) {
+        continue;
+      }
       if (!each.contains(":") || !traits.contains(trait)) {
         console.complain(
             "ask "
                 + catalogue.name()
-                + " by TRAIT:TEXT, got `"
+                + " by TRAIT:TEXT or a part of a name, got `"
                 + each
                 + "`; traits are "
                 + String.join(", ", traits)
@@ -36,7 +40,7 @@ final class CatalogueList {
     }
     List<Catalogue.Row> found =
         catalogue.rows().stream()
-            .filter(row -> asked.stream().allMatch(a -> says(row, a.split(":", 2))))
+            .filter(row -> asked.stream().allMatch(a -> says(row, a)))
             .toList();
     console.say(catalogue.title() + ": " + found.size() + " of " + catalogue.rows().size());
     for (Catalogue.Row row : found) {
@@ -50,7 +54,15 @@ final class CatalogueList {
     return ExitCode.FINE;
   }
 
-  private static boolean says(Catalogue.Row row, String[] ask) {
-    return row.has(ask[0], ask[1].trim());
+  /** Without a colon, the name of a row, or a part of one. */
+  private static boolean isNamed(Catalogue catalogue, String ask) {
+    return !ask.contains(":") && catalogue.rows().stream().anyMatch(row -> says(row, ask));
+  }
+
+  private static boolean says(Catalogue.Row row, String ask) {
+    String[] parts = ask.split(":", 2);
+    return parts.length == 2
+        ? row.has(parts[0], parts[1].trim())
+        : row.name().toLowerCase(Locale.ROOT).contains(ask.trim().toLowerCase(Locale.ROOT));
   }
 }

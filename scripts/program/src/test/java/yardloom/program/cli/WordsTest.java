@@ -87,6 +87,11 @@ class WordsTest {
     assertTrue(run.out().contains("  ramps "), run.out());
     assertFalse(run.out().contains("  tomato "), run.out());
     assertFalse(run.out().contains("  hosta "), "not native: " + run.out());
+    Run named = Run.in(Path.of("."), "words", "plants", "Tomat");
+    assertEquals(ExitCode.FINE, named.code());
+    assertTrue(named.out().contains("1 of "), named.out());
+    assertTrue(named.out().contains("crop tomato, Kc 0.60"), named.out());
+    assertEquals(ExitCode.USE, Run.in(Path.of("."), "words", "plants", "light").code());
     Run wrong = Run.in(Path.of("."), "words", "plants", "ligth:shade");
     assertEquals(ExitCode.USE, wrong.code());
     assertTrue(wrong.err().contains("Did you mean `light`?"), wrong.err());

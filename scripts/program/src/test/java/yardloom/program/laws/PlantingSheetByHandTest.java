@@ -115,7 +115,7 @@ class PlantingSheetByHandTest {
   }
 
   @Test
-  void sheet_hasTheFirstYearsAndASectionThroughTheGuild() {
+  void sheet_hasTheFirstYearsASectionThroughTheGuildAndTheMonths() {
     SheetPlan sheet =
         DRAWN.outcome().sheets().stream().filter(s -> s.id().equals("planting")).findFirst().get();
     List<String> figures =
@@ -123,7 +123,12 @@ class PlantingSheetByHandTest {
             .filter(Panel.Figure.class::isInstance)
             .map(p -> ((Panel.Figure) p).title())
             .toList();
-    assertEquals(List.of("In the first and the fifth year", "Section along guild"), figures);
+    assertEquals(
+        List.of(
+            "In the first and the fifth year",
+            "Section along guild",
+            "In bloom and picked, once grown"),
+        figures);
   }
 
   /** Rhubarb stands; what is planted on 30 March is counted 45 days later, 14 May. */

@@ -127,6 +127,8 @@ revision 'B', date: '2026-05-11', what: 'bay hedge added'
 catchTest 'zone 1', [60, 62, 58, 55, 64, 61, 59, 57]
 stockForm 'tray of 50', like: 'plug', holds: 50, minutes: 0.9, fastest: 0.5, slowest: 2, price: 32.money, low: 28.money, high: 39.money
 stockForms 'form,like,holds,minutes,price\ntray of 72,plug,72,0.8,38'
+plantSpares 0.07
+localPlants 'watched', names: 'Pyrus calleryana, hops', say: 'it spreads', source: publication('Watch list', by: 'the county', seen: 'memory')
 pipeSize '1 in PN10', bore: 1.02.inch, roll: 200.ft, tube: 'pressure pipe', source: publication('Price list', by: 'a pipe yard', seen: 'memory')
 pipeSizes 'size,bore_in,roll_ft\n2 in,2.067,300', only: false, name: 'pipes'
 headPart 'disc filter', like: 'filter', loss: 1.2.psi, at: 4.gpm, purpose: 'keeps out grains; rinse it monthly', source: publication('Leaflet', by: 'its maker', seen: 'memory')
