@@ -43,6 +43,8 @@ import yardloom.site.contact.ContactWords;
 import yardloom.site.country.CountryWords;
 import yardloom.site.country.DigCallCalculator;
 import yardloom.site.element.ShapeRule;
+import yardloom.site.ground.BermPainter;
+import yardloom.site.ground.BermWords;
 import yardloom.site.ground.ContourPainter;
 import yardloom.site.ground.EarthCalculator;
 import yardloom.site.ground.EarthWords;
@@ -131,6 +133,7 @@ public final class SitePlugin implements YardPlugin {
                 BedWords.class,
                 GroundWords.class,
                 LevelWords.class,
+                BermWords.class,
                 EarthWords.class,
                 RestrictionWords.class,
                 RemarkWords.class,
@@ -200,6 +203,7 @@ public final class SitePlugin implements YardPlugin {
                 new BuildingPainter(),
                 new StructurePainter(),
                 new SwalePainter(),
+                new BermPainter(),
                 new FencePainter(),
                 new UtilityPainter(),
                 new KeepOutPainter(),
@@ -231,7 +235,8 @@ public final class SitePlugin implements YardPlugin {
         new AccessRules.Routes(),
         new PlanTable("level-beds", GroundTables::levelBeds, OnPaper.ALWAYS, SheetPage.GRADING),
         new PlanTable("earth", GroundTables::earth, OnPaper.ALWAYS, SheetPage.GRADING),
-        new PlanTable("swales", GroundTables::swales, OnPaper.ALWAYS, SheetPage.GRADING));
+        new PlanTable("swales", GroundTables::swales, OnPaper.ALWAYS, SheetPage.GRADING),
+        new PlanTable("berms", GroundTables::berms, OnPaper.ALWAYS, SheetPage.GRADING));
   }
 
   @Override
