@@ -269,7 +269,7 @@ final class TruthPage {
           .append(" | ")
           .append(cell(row.getOrDefault("expected", "(among what is given)")))
           .append(" | ")
-          .append(cell(or(got.got(name, row, all), "not kept")))
+          .append(cell(or(got.got(name, row, all), "met, in its test")))
           .append(" | ")
           .append(cell(row.getOrDefault("tolerance", within(name, row))))
           .append(" | ")
