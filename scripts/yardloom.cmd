@@ -18,6 +18,7 @@ if errorlevel 1 goto nojava
 rem A plan is drawn in seconds: the second compiler and a parallel collector cost more than they give.
 set "QUICK=-XX:TieredStopAtLevel=1 -XX:+UseSerialGC"
 if "%~1"=="batch" set "QUICK="
+if "%~1"=="watch" set "QUICK=-XX:+UseSerialGC"
 "%JAVA%" -Xmx512m -Djava.awt.headless=true %QUICK% -cp "%HOMEDIR%\lib\*" yardloom.program.cli.Main %*
 exit /b %errorlevel%
 rem Outside of brackets, because a path such as "Program Files (x86)" would close them.

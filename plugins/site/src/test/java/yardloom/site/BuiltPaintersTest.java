@@ -48,8 +48,8 @@ class BuiltPaintersTest {
     building("Hut", box(15, 5, 2, 3), null, false);
     building("Next", box(21, 5, 4, 4), 0.5, true);
     List<String> drawn = yard.drawn("site.building");
-    // 48 + 28 × 0.5 + π/4 in chords.
-    assertEquals("eaves 62.7", drawn.get(0).substring(0, 10));
+    // 8 + 2 × 0.5 by 6 + 2 × 0.5 m: eaves meet in corners.
+    assertEquals("eaves 63.0", drawn.get(0).substring(0, 10));
     assertEquals(
         List.of(
             "building 48.00 m² at 8.00,8.00",
@@ -235,7 +235,7 @@ class BuiltPaintersTest {
 
   @Test
   void remarks_areWrittenAtTheirPlace() {
-    RemarkWords.note(yard.in, "old well", p(3, 8));
+    RemarkWords.note(yard.in, "old well", p(3, 8), null);
     RemarkWords.dimension(yard.in, p(1, 2), p(4, 6), m(0.6), "about");
     RemarkWords.dimension(yard.in, p(1, 2), p(1, 9), null, null);
     // 3 m right and 4 m up are 5 m.
@@ -251,13 +251,13 @@ class BuiltPaintersTest {
   @Test
   void remarks_haveOneToHundredAndSixtyLetters_andTwoEnds() {
     String most = "x".repeat(160);
-    RemarkWords.note(yard.in, most, p(3, 8));
+    RemarkWords.note(yard.in, most, p(3, 8), null);
     RemarkWords.dimension(yard.in, p(1, 2), p(4, 6), null, most);
     RemarkWords.accept(yard.in, "site.bed-reach", most, null);
     refused(
         "a note has 1 to 160 letters, got 161",
-        () -> RemarkWords.note(yard.in, most + "x", p(3, 8)));
-    refused("has 1 to 160 letters, got 1", () -> RemarkWords.note(yard.in, " ", p(3, 8)));
+        () -> RemarkWords.note(yard.in, most + "x", p(3, 8), null));
+    refused("has 1 to 160 letters, got 1", () -> RemarkWords.note(yard.in, " ", p(3, 8), null));
     refused(
         "the text of a dimension has 1 to 160 letters, got 161",
         () -> RemarkWords.dimension(yard.in, p(1, 2), p(4, 6), null, most + "x"));

@@ -166,20 +166,21 @@ class StudiedSiteTest {
             .toList());
     assertEquals(OnPaper.ALWAYS, outcome.onPaper().get("setting-out"));
     Table tapes = ((Panel.TableBlock) layout.panels().get(4)).table();
-    assertEquals("Tapes", tapes.title(), "in the form that a crew carries");
+    assertTrue(
+        tapes.title().startsWith("Tapes: first A to B, "), "in the form that a crew carries");
     PaintedYard bedOnly = new PaintedYard();
     BedWords.bed(bedOnly.in, "Kale", box(14, 20, 2, 4), "annual", null, null);
     assertEquals(1, bedOnly.study().sheets().size(), "without a lot");
   }
 
-  /** In metres readings are rounded down to the centimetre: √(3² + 5²) = 5.8309. */
+  /** In metres readings are to the nearest 5 mm: √(3² + 5²) = 5.8309 is 5.830. */
   @Test
-  void tapes_inMetres_areRoundedDownToTheCentimetre() {
+  void tapes_inMetres_areToTheNearestFiveMillimetres() {
     BuiltWords.building(yard.in, "House", box(4, 5, 8, 6), m(3), null, null, null, null, null);
     BedWords.bed(yard.in, "Kale", Shape.circle(p(7, 16), m(1)), "annual", null, null);
     // From (4, 11) 3 m right and 5 m up; from (12, 11) 5 m left: √50 = 7.0710.
     assertEquals(
-        "Kale | centre | 5.83 m | 7.07 m | left | radius 1.00 m",
+        "Kale | centre | 5.830 m | 7.070 m | left | radius 1.000 m",
         PaintedYard.printed(yard.study(), "setting-out").get(0));
   }
 

@@ -66,12 +66,12 @@ class SettingOutTest {
     assertEquals(4, table().rows().size());
   }
 
-  /** The true distance is 10.198 ft = 10 ft 2.376 in, whose next lower quarter is 2 1/4 in. */
+  /** The true distance is 10.198 ft = 10 ft 2.376 in, whose nearest quarter is 2 1/2 in. */
   @Test
-  void table_oddDistance_isRoundedDown() {
+  void table_oddDistance_isToTheNearestQuarter() {
     house();
     PathWords.path(in, "w", Line.between(p(2, 30), p(2, 60)), ft(3), null, null, null);
-    assertEquals("10'-2¼\"", row(0).get(2));
+    assertEquals("10'-2½\"", row(0).get(2));
     assertEquals("1-2: 30'-0\"", row(0).get(5));
   }
 
@@ -190,9 +190,7 @@ class SettingOutTest {
     assertEquals(
         row(4).get(2).replace("(building between)", "*"), texts(list.rows().get(6)).get(1));
     assertTrue(texts(list.rows().get(6)).get(1).endsWith(" *"));
-    assertTrue(
-        list.notes().stream()
-            .anyMatch(n -> n.contains("(*): flat crossing or a building between")));
+    assertTrue(list.notes().stream().anyMatch(n -> n.contains("(*): take a third measure")));
   }
 
   private static List<String> texts(List<Cell> row) {

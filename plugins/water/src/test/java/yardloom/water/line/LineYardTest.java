@@ -430,9 +430,9 @@ class LineYardTest {
       double first = 0;
       for (ZoneLine.PipeRun run : zone.runs()) {
         Pressure before =
-            run.from() < 0 ? zone.behind().value() : zone.runs().get(run.from()).end();
-        assertTrue(run.end().compareTo(before) < 0);
-        first += run.from() < 0 ? run.flow().litresPerHour() : 0;
+            run.from() < 0 ? zone.behind().value() : zone.runs().get(run.from()).end().value();
+        assertTrue(run.end().value().compareTo(before) < 0);
+        first += run.from() < 0 ? run.flow().value().litresPerHour() : 0;
         assertTrue(run.speed().value().metres() <= 1.524 + 1e-9);
       }
       assertEquals(flow, first, flow * 1e-9);

@@ -73,11 +73,7 @@ class OverflowByHandTest {
   @Test
   void overflow_endsTenFeetFromHouses() {
     RoofYard near = led(butt(), 5, 12, 75).house(RoofYard.box(14, 8, 3, 4));
-    assertEquals(
-        List.of(
-            "the overflow of 'butt' ends 2.0 m from 'house' (the overflow of 'butt' ends 6.6 ft"
-                + " from 'house')"),
-        said(near));
+    assertEquals(List.of("the overflow of 'butt' ends 2.00 m (6.6 ft) from 'house'"), said(near));
     assertEquals(List.of(), said(led(butt(), 5, 12, 75).house(RoofYard.box(15.1, 8, 3, 4))));
   }
 
@@ -160,7 +156,7 @@ class OverflowByHandTest {
     assertTrue(slow.said("water.basin").get(0).contains("it stands full for 25 hours"));
     RoofYard near = basin(new RoofYard(), 0.2, "main").house(RoofYard.box(36, 0, 3, 3));
     assertEquals(
-        List.of("basin 'hollow': it lies 2.0 m (it lies 6.6 ft) from a building"),
+        List.of("basin 'hollow': it lies 2.00 m (6.6 ft) from a building"),
         near.said("water.basin"));
     assertEquals(
         List.of("basin 'hollow': it lies beyond the lot"),

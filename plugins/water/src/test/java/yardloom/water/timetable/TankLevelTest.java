@@ -57,7 +57,8 @@ class TankLevelTest {
         told().gives(TimeSpan.minutes(700)),
         program,
         TimeSpan.minutes(40),
-        Optional.empty());
+        Optional.empty(),
+        Limits.NONE);
   }
 
   /**

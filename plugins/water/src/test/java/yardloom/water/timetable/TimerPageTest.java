@@ -52,7 +52,8 @@ class TimerPageTest {
         Derived.by("told", Source.commonPractice("told")).gives(TimeSpan.minutes(needMin)),
         program,
         TimeSpan.minutes(soak),
-        Optional.of(LocalTime.of(4, 5)));
+        Optional.of(LocalTime.of(4, 5)),
+        Limits.NONE);
   }
 
   /**

@@ -108,7 +108,7 @@ public final class CostTable implements TableMaker {
   }
 
   private static String labour(Plan plan, LabourRate rate) {
-    TableFormat format = new TableFormat(plan.info().units(), plan.info().currency());
+    TableFormat format = TableFormat.of(plan.info());
     return "An hour of labour is billed at wage "
         + format.withUnit(Measure.MONEY, rate.wage())
         + " plus "

@@ -19,7 +19,7 @@ public final class ScriptFiles {
   private static final long MAX_FORM_BYTES = 12 << 20;
   private static final String SCRIPT_ENDING = ".groovy";
   private static final List<String> DATA_ENDINGS =
-      List.of(".geojson", ".json", ".csv", ".wkt", ".txt");
+      List.of(".geojson", ".json", ".csv", ".wkt", ".txt", ".svg");
 
   private final Path root;
 

@@ -179,7 +179,7 @@ public final class Drawn {
   }
 
   TableFormat format() {
-    return new TableFormat(outcome.plan().info().units(), outcome.plan().info().currency());
+    return TableFormat.of(outcome.plan().info());
   }
 
   /** All tables as their data files have them, by id. */

@@ -84,7 +84,7 @@ class StagesLawTest {
   }
 
   private static List<BigDecimal> printedHours(Outcome of) {
-    TableFormat format = new TableFormat(of.plan().info().units(), of.plan().info().currency());
+    TableFormat format = TableFormat.of(of.plan().info());
     Table stages = table(of, "stages");
     int at = stages.columns().stream().map(Column::id).toList().indexOf("hours");
     return stages.rows().stream()
