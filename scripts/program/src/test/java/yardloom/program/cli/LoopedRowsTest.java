@@ -84,6 +84,22 @@ class LoopedRowsTest {
     assertTrue(run.err().contains("got a text"), run.err());
   }
 
+  /** A value of a row may be asked what it is; sums need its type first. */
+  @Test
+  void valueOfARow_isComparedButNotReckonedWith() throws IOException {
+    Run run =
+        checked(
+            ROWS
+                + "for (row in rows) { if (row[0] == 'north') { bed(\"bed ${row[0]}\", rect(5.ft,"
+                + " row[3], 20.ft, row[1])) } }\n");
+    assertEquals(ExitCode.FINE, run.code(), run.out() + run.err());
+    String beds = Run.files(dir.resolve("yardloom-out/rows")).get("tables/beds.csv");
+    assertTrue(beds.contains("bed north") && !beds.contains("bed south"), beds);
+    Run sum = checked(ROWS + "for (row in rows) { def twice = row[1] * 2 }\n");
+    assertEquals(ExitCode.PLAN, sum.code(), sum.out());
+    assertTrue(sum.err().contains("as in Length depth = row[1]"), sum.err());
+  }
+
   /** What can never be right is refused before anything runs. */
   @Test
   void kindThatNoRowHas_isRefusedBeforeItRuns() throws IOException {
