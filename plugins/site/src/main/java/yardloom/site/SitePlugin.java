@@ -45,6 +45,8 @@ import yardloom.site.country.DigCallCalculator;
 import yardloom.site.element.ShapeRule;
 import yardloom.site.firm.DetailWords;
 import yardloom.site.firm.ThemeWords;
+import yardloom.site.ground.BermPainter;
+import yardloom.site.ground.BermWords;
 import yardloom.site.ground.ContourPainter;
 import yardloom.site.ground.EarthCalculator;
 import yardloom.site.ground.EarthWords;
@@ -133,6 +135,7 @@ public final class SitePlugin implements YardPlugin {
                 BedWords.class,
                 GroundWords.class,
                 LevelWords.class,
+                BermWords.class,
                 EarthWords.class,
                 RestrictionWords.class,
                 RemarkWords.class,
@@ -204,6 +207,7 @@ public final class SitePlugin implements YardPlugin {
                 new BuildingPainter(),
                 new StructurePainter(),
                 new SwalePainter(),
+                new BermPainter(),
                 new FencePainter(),
                 new UtilityPainter(),
                 new KeepOutPainter(),
@@ -235,7 +239,8 @@ public final class SitePlugin implements YardPlugin {
         new AccessRules.Routes(),
         new PlanTable("level-beds", GroundTables::levelBeds, OnPaper.ALWAYS, SheetPage.GRADING),
         new PlanTable("earth", GroundTables::earth, OnPaper.ALWAYS, SheetPage.GRADING),
-        new PlanTable("swales", GroundTables::swales, OnPaper.ALWAYS, SheetPage.GRADING));
+        new PlanTable("swales", GroundTables::swales, OnPaper.ALWAYS, SheetPage.GRADING),
+        new PlanTable("berms", GroundTables::berms, OnPaper.ALWAYS, SheetPage.GRADING));
   }
 
   @Override

@@ -7,6 +7,7 @@ import yardloom.kernel.draw.Mark;
 import yardloom.kernel.draw.Palette;
 import yardloom.kernel.plan.Element;
 import yardloom.site.element.ElementPainter;
+import yardloom.site.ground.BermWords;
 import yardloom.site.ground.LevelWords;
 
 /** Sheds, decks and other built things; swales have a painter of their own. */
@@ -17,7 +18,7 @@ public final class StructurePainter extends ElementPainter<Element.Structure> {
 
   @Override
   protected List<Mark> paint(Element.Structure element) {
-    return isSwale(element)
+    return isSwale(element) || BermWords.isBerm(element)
         ? List.of()
         : List.of(
             new Mark.Region(
@@ -26,7 +27,8 @@ public final class StructurePainter extends ElementPainter<Element.Structure> {
 
   @Override
   protected List<LegendEntry> legend(List<Element.Structure> elements) {
-    List<Element.Structure> drawn = elements.stream().filter(e -> !isSwale(e)).toList();
+    List<Element.Structure> drawn =
+        elements.stream().filter(e -> !isSwale(e) && !BermWords.isBerm(e)).toList();
     return byStanding(drawn, "Structure", Palette.STRUCTURE, LegendEntry::area);
   }
 

@@ -56,6 +56,20 @@ public final class EarthCalculator implements Calculator {
                       Optional.of(structure.id()),
                       GroundTables.earthOf(structure, s)));
     }
+    for (Element.Structure structure : plan.all(Element.Structure.class)) {
+      if (structure.turn() == PartTurn.NOW) {
+        structure
+            .attributes()
+            .get(Berm.KEY)
+            .ifPresent(
+                berm ->
+                    give(
+                        out,
+                        WorkTask.FILL_EARTH,
+                        Optional.of(structure.id()),
+                        GroundTables.earthOf(structure, berm)));
+      }
+    }
     for (Attributes.Entry<Earth> earth : plan.attributes().all(Earth.KEY)) {
       if (!plan.isNow(earth)) {
         continue;

@@ -55,7 +55,10 @@ public final class GradingSheet implements SheetMaker {
         Stream.concat(
                 plan.all(Element.Bed.class).stream().map(Element.Bed::shape),
                 plan.all(Element.Structure.class).stream()
-                    .filter(s -> s.attributes().get(LevelWords.SwaleLine.KEY).isPresent())
+                    .filter(
+                        s ->
+                            s.attributes().get(LevelWords.SwaleLine.KEY).isPresent()
+                                || BermWords.isBerm(s))
                     .map(Element.Structure::shape))
             .toList());
   }

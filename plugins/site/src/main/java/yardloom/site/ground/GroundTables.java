@@ -81,6 +81,45 @@ public final class GroundTables {
     return table.build();
   }
 
+  /** The banks that are made of the earth of swales. */
+  public static Table berms(Plan plan) {
+    Table.Builder table =
+        Table.titled("berms", "Banks of swales")
+            .column(Column.text("bank", "bank"))
+            .column(Column.text("swale", "of the swale"))
+            .column(Column.of("length", "length", Measure.LENGTH))
+            .column(Column.of("foot", "width at the foot", Measure.LENGTH))
+            .column(Column.of("height", "height", Measure.DEPTH))
+            .column(Column.of("volume", "earth to lay", Measure.VOLUME));
+    boolean any = false;
+    for (Element.Structure structure : plan.all(Element.Structure.class)) {
+      Optional<Berm> berm = structure.attributes().get(Berm.KEY);
+      if (berm.isPresent()) {
+        any = true;
+        table.row(
+            Cell.text(structure.id().name()),
+            Cell.text(berm.get().of().name()),
+            Cell.of(berm.get().line().length()),
+            Cell.of(berm.get().width()),
+            Cell.of(berm.get().height()),
+            Cell.of(earthOf(structure, berm.get())));
+      }
+    }
+    return any
+        ? table.note("As high as the swale's earth makes it, without swelling or settling.").build()
+        : table.build();
+  }
+
+  /** The earth that a bank takes: all that its swale gives. */
+  static Derived<Volume> earthOf(Element.Structure structure, Berm berm) {
+    return Derived.by(
+            "section of the swale × length",
+            Source.commonPractice("the earth of a swale makes its bank"))
+        .from("section of the swale", berm.swale().section(), structure.place())
+        .from("length", berm.line().length(), structure.place())
+        .gives(berm.swale().volume(berm.line().length()));
+  }
+
   /** The earth that a swale takes. */
   static Derived<Volume> earthOf(Element.Structure structure, LevelWords.SwaleLine s) {
     Swale swale = s.swale();

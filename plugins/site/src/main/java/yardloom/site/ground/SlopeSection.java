@@ -44,6 +44,7 @@ final class SlopeSection {
 
   private static final Style BED = Style.line("section-bed", "#4f7f3a", 1);
   private static final Style SWALE = Style.line("section-swale", "#2f6f9a", 1);
+  private static final Style BERM = Style.line("section-berm", "#6b5330", 1);
   private static final Style HOUSE = Style.line("section-building", Palette.INK, 1);
 
   private static final Style LED = Style.line("section-name", Palette.MUTED, 0.18);
@@ -155,6 +156,7 @@ final class SlopeSection {
     legend.add(LegendEntry.line("Level of the lowest ground", LEVEL));
     drawn(BED, "Bed", marks, legend);
     drawn(SWALE, "Swale", marks, legend);
+    drawn(BERM, "Bank of a swale's earth", marks, legend);
     drawn(HOUSE, "Building", marks, legend);
     String title = "Section " + NAME + " through the middle of the lot, " + ends();
     return new Panel.Figure(title, marks, legend, WIDTH_MM, 0);
@@ -231,6 +233,9 @@ final class SlopeSection {
   private static Style style(Element e) {
     if (e instanceof Element.Building) {
       return HOUSE;
+    }
+    if (e.attributes().get(Berm.KEY).isPresent()) {
+      return BERM;
     }
     return e.attributes().get(LevelWords.SwaleLine.KEY).isPresent() ? SWALE : BED;
   }

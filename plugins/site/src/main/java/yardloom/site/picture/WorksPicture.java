@@ -15,6 +15,7 @@ import yardloom.kernel.plan.Plan;
 import yardloom.kernel.unit.Length;
 import yardloom.site.built.StructurePainter;
 import yardloom.site.element.Show;
+import yardloom.site.ground.BermWords;
 
 /** Paths, beds, fences and roofs. */
 final class WorksPicture {
@@ -55,7 +56,8 @@ final class WorksPicture {
     PicturePainter.shown(plan, Element.Fence.class, shown)
         .forEach(f -> marks.add(new Mark.Stroke(f.line(), FENCE, f.id().toString())));
     for (Element.Structure s : PicturePainter.shown(plan, Element.Structure.class, shown)) {
-      if (!s.shape().isEmpty()) {
+      // A bank is overgrown like the ground around it.
+      if (!s.shape().isEmpty() && !BermWords.isBerm(s)) {
         marks.add(
             new Mark.Region(
                 s.shape(), StructurePainter.isSwale(s) ? SWALE : BUILT, s.id().toString()));
@@ -127,7 +129,9 @@ final class WorksPicture {
       entries.add(LegendEntry.line("Fence, wall or hedge", FENCE));
     }
     List<Element.Structure> structures =
-        plan.all(Element.Structure.class).stream().filter(s -> !s.shape().isEmpty()).toList();
+        plan.all(Element.Structure.class).stream()
+            .filter(s -> !s.shape().isEmpty() && !BermWords.isBerm(s))
+            .toList();
     if (structures.stream().anyMatch(StructurePainter::isSwale)) {
       entries.add(LegendEntry.area("Swale", SWALE));
     }

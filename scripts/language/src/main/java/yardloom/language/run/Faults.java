@@ -13,6 +13,7 @@ import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.problem.SourceRef;
 import yardloom.language.limit.LimitReached;
 import yardloom.language.limit.Meter;
+import yardloom.language.type.TypeWords;
 
 /** Makes problems with a place of whatever a running script threw. */
 final class Faults {
@@ -110,6 +111,22 @@ final class Faults {
     return SCRIPT_KINDS.matcher(type).matches();
   }
 
+  /** What stands there and what is needed, in the words of the language. */
+  private static Optional<String> met(Throwable cause) {
+    Matcher said = CAST.matcher(String.valueOf(cause.getMessage()));
+    if (!said.find() || !isScriptKind(said.group(1)) || !isScriptKind(said.group(2))) {
+      return Optional.empty();
+    }
+    try {
+      Class<?> got = Class.forName(said.group(1));
+      Class<?> wanted = Class.forName(said.group(2));
+      return Optional.of(
+          "this needs " + TypeWords.needed(wanted) + "; got " + TypeWords.a(got) + " from its row");
+    } catch (ClassNotFoundException e) {
+      return Optional.empty();
+    }
+  }
+
   private static String mixedTypes(Throwable cause) {
     Matcher said = CAST.matcher(String.valueOf(cause.getMessage()));
     String met =
@@ -148,8 +165,10 @@ final class Faults {
       return mixedTypes(cause);
     } else if (cause instanceof ClassCastException && inScript(cause)
         || cause instanceof groovy.lang.MissingMethodException) {
-      return "a value here has another type than is needed; declare the types of closure"
-          + " parameters, as in { Length x -> … }";
+      return met(cause)
+          .orElse(
+              "a value here has another type than is needed; declare the types of closure"
+                  + " parameters, as in { Length x -> … }");
     } else if (cause instanceof ConcurrentModificationException) {
       return "a list cannot be changed by the loop that goes through it";
     } else if (cause instanceof NullPointerException && inScript(cause)) {

@@ -87,6 +87,8 @@ public final class TypeWords {
       return "a closure";
     } else if (type == Object.class) {
       return "a value of unknown type";
+    } else if (type == Comparable.class || type == java.io.Serializable.class) {
+      return "a value of one of several types";
     } else if (type == TimeSpan.class) {
       return "a duration";
     }

@@ -61,13 +61,14 @@ public final class OperatorTypes {
       String a = TypeWords.a(given.get(0));
       String b = given.size() > 1 ? TypeWords.a(given.get(1)) : "";
       boolean unknown = given.contains(Object.class);
+      boolean mixed = given.stream().anyMatch(OperatorTypes::isMixed);
       report.add(
           ProblemCode.WRONG_TYPE,
           call.call(),
           String.format(java.util.Locale.ROOT, "cannot " + SPOKEN.get(call.name()), a, b)
               + (unknown
                   ? "; declare its type, as in { Length x -> … } or List<Point> p = []"
-                  : ""));
+                  : mixed ? "; declare its type first, as in Length depth = row[1]" : ""));
     }
     return found;
   }
@@ -106,7 +107,14 @@ public final class OperatorTypes {
     return a == Void.class
         || b == Void.class
         || TypeWords.isNumber(a) && TypeWords.isNumber(b)
-        || a == b && !containers && a != Object.class;
+        || a == b && !containers && a != Object.class
+        || !containers
+            && (isMixed(a) && a.isAssignableFrom(b) || isMixed(b) && b.isAssignableFrom(a));
+  }
+
+  /** Of a value out of a row of several kinds no more is known than what they share. */
+  private static boolean isMixed(Class<?> type) {
+    return type == Comparable.class || type == java.io.Serializable.class;
   }
 
   private static boolean isContainer(Class<?> type) {

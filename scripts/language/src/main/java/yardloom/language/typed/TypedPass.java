@@ -90,6 +90,11 @@ public final class TypedPass extends StaticCompilationVisitor {
   private void hold(CastExpression cast, Planned.Held held) {
     Class<?> given = late.classOf(cast.getExpression());
     boolean unknown = given == Object.class;
+    if (isMixed(given, held.declared())) {
+      cast.setType(ClassHelper.make(held.declared()));
+      storeType(cast, ClassHelper.make(held.declared()));
+      return;
+    }
     if (unknown || !TypeWords.fits(given, held.declared())) {
       report.add(
           ProblemCode.WRONG_TYPE,
@@ -182,7 +187,7 @@ public final class TypedPass extends StaticCompilationVisitor {
       target(call, target, hole ? HOLE : target.getReturnType());
     } else if (planned instanceof Planned.WordCall word) {
       visitArguments(call);
-      check(word);
+      check(word, call);
       MethodNode target = Tree.node(word.word().method());
       target(call, target, target.getReturnType());
     } else {
@@ -200,7 +205,7 @@ public final class TypedPass extends StaticCompilationVisitor {
     }
   }
 
-  private void check(Planned.WordCall call) {
+  private void check(Planned.WordCall call, MethodCallExpression made) {
     List<Word.Parameter> parameters = call.word().parameters();
     for (int i = 0; i < parameters.size(); i++) {
       Expression given = call.given().get(i);
@@ -210,6 +215,9 @@ public final class TypedPass extends StaticCompilationVisitor {
       Word.Parameter p = parameters.get(i);
       Class<?> type = late.classOf(given);
       boolean nothing = type == Void.class && p.required();
+      if (isMixed(type, p.type()) && narrowed(made, given, p.type())) {
+        continue;
+      }
       if (nothing || !TypeWords.fits(type, p.type())) {
         report.add(
             ProblemCode.WRONG_TYPE,
@@ -227,6 +235,31 @@ public final class TypedPass extends StaticCompilationVisitor {
                     : ""));
       }
     }
+  }
+
+  /**
+   * Whether a value comes from a row or list of several kinds, of which the wanted one may be one:
+   * which it is shows when the script runs.
+   */
+  private static boolean isMixed(Class<?> given, Class<?> wanted) {
+    return given.isInterface()
+        && !TypeWords.fits(given, wanted)
+        && (given.isAssignableFrom(wanted) || wanted == Number.class && given == Comparable.class);
+  }
+
+  /** Puts a strict cast around an argument; false if it does not stand there as it is. */
+  private boolean narrowed(MethodCallExpression call, Expression given, Class<?> wanted) {
+    List<Expression> arguments = ((ArgumentListExpression) call.getArguments()).getExpressions();
+    for (int i = 0; i < arguments.size(); i++) {
+      if (arguments.get(i) == given) {
+        ClassNode type = ClassHelper.make(wanted);
+        CastExpression cast = Tree.cast(given, type, given);
+        storeType(cast, type);
+        arguments.set(i, cast);
+        return true;
+      }
+    }
+    return false;
   }
 
   /** Only library loops on lists, maps and numbers, helpers, and closures may be left over. */

@@ -21,9 +21,9 @@ import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.Problem;
 import yardloom.kernel.unit.OwnMeasures;
 import yardloom.kernel.unit.UnitSystem;
+import yardloom.program.editor.EditorMark;
 import yardloom.program.editor.PlanHelp;
 import yardloom.program.editor.PlanServer;
-import yardloom.program.editor.Remark;
 
 /** Helps an editor while a plan is written. */
 @Command(
@@ -74,12 +74,12 @@ final class EditorCommand implements Callable<Integer> {
   /** Reads as {@code check} does. */
   private record PlanReader(Toolkit toolkit) implements PlanServer.Reader {
     @Override
-    public List<Remark> written(Path file, String text) {
+    public List<EditorMark> written(Path file, String text) {
       return of(file, toolkit.problems(file, text));
     }
 
     @Override
-    public List<Remark> saved(Path file) {
+    public List<EditorMark> saved(Path file) {
       try {
         Plan plan = toolkit.read(file, Map.of());
         return toolkit.check(plan).stream().map(f -> of(file, f, plan.info().units())).toList();
@@ -87,8 +87,8 @@ final class EditorCommand implements Callable<Integer> {
         return of(file, e.problems());
       } catch (RuntimeException | OutOfMemoryError | StackOverflowError e) {
         return List.of(
-            new Remark(
-                Remark.Weight.ERROR,
+            new EditorMark(
+                EditorMark.Weight.ERROR,
                 0,
                 0,
                 "This plan cannot be checked here; run `yardloom check` on it.",
@@ -96,13 +96,13 @@ final class EditorCommand implements Callable<Integer> {
       }
     }
 
-    private static List<Remark> of(Path file, List<Problem> problems) {
-      List<Remark> remarks = new ArrayList<>();
+    private static List<EditorMark> of(Path file, List<Problem> problems) {
+      List<EditorMark> remarks = new ArrayList<>();
       for (Problem problem : problems) {
         boolean here = problem.place().file().equals(file.toString());
         remarks.add(
-            new Remark(
-                Remark.Weight.ERROR,
+            new EditorMark(
+                EditorMark.Weight.ERROR,
                 here ? problem.place().line() : 0,
                 here ? problem.place().column() : 0,
                 here ? problem.message() : problem.place().before() + problem.message(),
@@ -111,15 +111,15 @@ final class EditorCommand implements Callable<Integer> {
       return remarks;
     }
 
-    private static Remark of(Path file, Finding finding, UnitSystem units) {
+    private static EditorMark of(Path file, Finding finding, UnitSystem units) {
       boolean here = finding.place().file().equals(file.toString());
       String text =
           finding.text() + (finding.advice().isBlank() ? "" : "\ndo: " + finding.advice());
-      return new Remark(
+      return new EditorMark(
           switch (finding.severity()) {
-            case ERROR -> Remark.Weight.ERROR;
-            case WARNING -> Remark.Weight.WARNING;
-            case NOTE, ACCEPTED -> Remark.Weight.NOTE;
+            case ERROR -> EditorMark.Weight.ERROR;
+            case WARNING -> EditorMark.Weight.WARNING;
+            case NOTE, ACCEPTED -> EditorMark.Weight.NOTE;
           },
           here ? finding.place().line() : 0,
           here ? finding.place().column() : 0,

@@ -60,23 +60,23 @@ final class PlaceReader {
   }
 
   /** What surrounds the place {@code end}, counted in characters from the start. */
-  static Place at(Lexicon lexicon, String text, int end) {
+  static WritingPlace at(Lexicon lexicon, String text, int end) {
     return new PlaceReader(lexicon, text, Math.max(0, Math.min(end, text.length()))).read();
   }
 
-  private Place read() {
+  private WritingPlace read() {
     while (at < end) {
       char c = text.charAt(at);
       if (text.startsWith("//", at) || text.startsWith("/*", at)) {
         int close = c == text.charAt(at + 1) ? find("\n", at) : find("*/", at + 2);
         if (close < 0 || close >= end) {
-          return place(Place.Kind.NOTHING, end);
+          return place(WritingPlace.Kind.NOTHING, end);
         }
         at = text.charAt(close) == '\n' ? close : close + 2;
       } else if (c == '\'' || c == '"') {
         int begin = at;
         if (!skipText(c)) {
-          return place(Place.Kind.TEXT, begin + marks(begin, c).length());
+          return place(WritingPlace.Kind.TEXT, begin + marks(begin, c).length());
         }
         before = c;
       } else if (Character.isJavaIdentifierStart(c)) {
@@ -126,16 +126,18 @@ final class PlaceReader {
   }
 
   /** What may stand where a name begins. */
-  private Place.Kind kind(int begin) {
+  private WritingPlace.Kind kind(int begin) {
     char last = begin == 0 ? '\n' : text.charAt(begin - 1);
     if (last == '.') {
       char owner = begin < 2 ? ' ' : text.charAt(begin - 2);
-      return Character.isDigit(owner) || owner == ')' ? Place.Kind.UNIT : Place.Kind.NOTHING;
+      return Character.isDigit(owner) || owner == ')'
+          ? WritingPlace.Kind.UNIT
+          : WritingPlace.Kind.NOTHING;
     }
     Frame frame = open.peek();
     return frame.isBlock() && frame.begins && frame.option == null
-        ? Place.Kind.STATEMENT
-        : Place.Kind.VALUE;
+        ? WritingPlace.Kind.STATEMENT
+        : WritingPlace.Kind.VALUE;
   }
 
   private void number() {
@@ -228,9 +230,9 @@ final class PlaceReader {
     }
   }
 
-  private Place place(Place.Kind kind, int start) {
+  private WritingPlace place(WritingPlace.Kind kind, int start) {
     Frame frame = open.peek();
-    return new Place(
+    return new WritingPlace(
         kind,
         frame.block,
         Optional.ofNullable(frame.word),

@@ -45,11 +45,11 @@ public final class PlanHelp {
 
   /** What may be written at the place {@code at}; nothing in comments. */
   public Suggestions suggestions(String text, int at) {
-    Place place = PlaceReader.at(lexicon, text, at);
+    WritingPlace place = PlaceReader.at(lexicon, text, at);
     return new Suggestions(place.start(), suggested(place, text));
   }
 
-  private List<Suggestion> suggested(Place place, String text) {
+  private List<Suggestion> suggested(WritingPlace place, String text) {
     return switch (place.kind()) {
       case STATEMENT -> statements(place);
       case VALUE -> values(place, text);
@@ -64,8 +64,8 @@ public final class PlanHelp {
     if (at < 0 || at > text.length()) {
       return Optional.empty();
     }
-    Place place = PlaceReader.at(lexicon, text, at);
-    if (place.kind() == Place.Kind.TEXT) {
+    WritingPlace place = PlaceReader.at(lexicon, text, at);
+    if (place.kind() == WritingPlace.Kind.TEXT) {
       String said = text.substring(place.start(), endOfText(text, at));
       return inText(place, "").stream()
           .filter(s -> s.label().equals(said) && !s.help().isEmpty())
@@ -76,8 +76,8 @@ public final class PlanHelp {
     while (end < text.length() && Character.isJavaIdentifierPart(text.charAt(end))) {
       end++;
     }
-    Place whole = PlaceReader.at(lexicon, text, end);
-    boolean isOption = text.startsWith(":", end) && whole.kind() != Place.Kind.UNIT;
+    WritingPlace whole = PlaceReader.at(lexicon, text, end);
+    boolean isOption = text.startsWith(":", end) && whole.kind() != WritingPlace.Kind.UNIT;
     return switch (whole.kind()) {
       case STATEMENT, VALUE -> isOption ? option(whole) : word(whole);
       case UNIT -> Unit.byWord(whole.part()).map(PlanHelp::of);
@@ -93,7 +93,7 @@ public final class PlanHelp {
     return end;
   }
 
-  private Optional<String> word(Place place) {
+  private Optional<String> word(WritingPlace place) {
     Optional<String> builtIn =
         BuiltIn.ALL.stream()
             .filter(b -> b.name().equals(place.part()))
@@ -102,7 +102,7 @@ public final class PlanHelp {
     return lexicon.word(place.block(), place.part()).map(PlanHelp::of).or(() -> builtIn);
   }
 
-  private static Optional<String> option(Place place) {
+  private static Optional<String> option(WritingPlace place) {
     return place.word().stream()
         .flatMap(w -> w.options().stream())
         .filter(p -> p.name().equals(place.part()))
@@ -110,7 +110,7 @@ public final class PlanHelp {
         .findFirst();
   }
 
-  private List<Suggestion> statements(Place place) {
+  private List<Suggestion> statements(WritingPlace place) {
     List<Suggestion> all = new ArrayList<>();
     lexicon.words(place.block()).forEach(w -> all.add(suggestion(w)));
     if (place.block() == PlanScope.class) {
@@ -119,7 +119,7 @@ public final class PlanHelp {
     return all;
   }
 
-  private List<Suggestion> values(Place place, String text) {
+  private List<Suggestion> values(WritingPlace place, String text) {
     List<Suggestion> all = new ArrayList<>();
     place.parameter().ifPresent(p -> all.addAll(inText(place, "'")));
     if (place.option().isEmpty()) {
@@ -143,7 +143,7 @@ public final class PlanHelp {
   }
 
   /** The texts that the parameter of a place knows, within marks if none are written yet. */
-  private List<Suggestion> inText(Place place, String mark) {
+  private List<Suggestion> inText(WritingPlace place, String mark) {
     Optional<Word.Parameter> parameter = place.parameter();
     if (parameter.isEmpty()) {
       return List.of();

@@ -67,7 +67,7 @@ public final class PlanServer implements LanguageServer, TextDocumentService {
   private final Reader reader;
   private final String version;
   private final Map<String, OpenScript> open = new ConcurrentHashMap<>();
-  private final Map<String, List<Remark>> saved = new ConcurrentHashMap<>();
+  private final Map<String, List<EditorMark>> saved = new ConcurrentHashMap<>();
   private final ScheduledExecutorService worker =
       Executors.newSingleThreadScheduledExecutor(
           work -> {
@@ -81,10 +81,10 @@ public final class PlanServer implements LanguageServer, TextDocumentService {
   /** Reads plans for their remarks; gives them, never throws for a wrong plan. */
   public interface Reader {
     /** What is wrong with a script as it is written; nothing of it runs. */
-    List<Remark> written(Path file, String text);
+    List<EditorMark> written(Path file, String text);
 
     /** What is wrong with a plan as it was saved, and what is found in it. */
-    List<Remark> saved(Path file);
+    List<EditorMark> saved(Path file);
   }
 
   public PlanServer(PlanHelp help, Reader reader, String version) {
@@ -174,7 +174,7 @@ public final class PlanServer implements LanguageServer, TextDocumentService {
           uri,
           PAUSE_MS,
           file -> {
-            List<Remark> wrong = reader.written(file, script.text());
+            List<EditorMark> wrong = reader.written(file, script.text());
             return wrong.isEmpty() ? saved.getOrDefault(uri, List.of()) : wrong;
           });
     }
@@ -215,7 +215,7 @@ public final class PlanServer implements LanguageServer, TextDocumentService {
 
   /** What looks for remarks of a file. */
   private interface Look {
-    List<Remark> at(Path file);
+    List<EditorMark> at(Path file);
   }
 
   /** Looks for remarks unless the script has changed again until then. */
@@ -228,7 +228,7 @@ public final class PlanServer implements LanguageServer, TextDocumentService {
     Runnable work =
         () -> {
           if (open.get(uri) == script) {
-            List<Remark> remarks = look.at(file.get());
+            List<EditorMark> remarks = look.at(file.get());
             OpenScript now = open.get(uri);
             if (now != null) {
               client.publishDiagnostics(marks(uri, now, remarks));
@@ -239,7 +239,7 @@ public final class PlanServer implements LanguageServer, TextDocumentService {
   }
 
   private static PublishDiagnosticsParams marks(
-      String uri, OpenScript script, List<Remark> remarks) {
+      String uri, OpenScript script, List<EditorMark> remarks) {
     List<Diagnostic> marks =
         remarks.stream()
             .map(
@@ -254,7 +254,7 @@ public final class PlanServer implements LanguageServer, TextDocumentService {
     return new PublishDiagnosticsParams(uri, marks, script.version());
   }
 
-  private static DiagnosticSeverity severity(Remark.Weight weight) {
+  private static DiagnosticSeverity severity(EditorMark.Weight weight) {
     return switch (weight) {
       case ERROR -> DiagnosticSeverity.Error;
       case WARNING -> DiagnosticSeverity.Warning;

@@ -4,6 +4,8 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.AtomicMoveNotSupportedException;
+import java.nio.file.DirectoryIteratorException;
+import java.nio.file.DirectoryStream;
 import java.nio.file.FileVisitResult;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
@@ -11,9 +13,13 @@ import java.nio.file.Path;
 import java.nio.file.SimpleFileVisitor;
 import java.nio.file.StandardCopyOption;
 import java.nio.file.attribute.BasicFileAttributes;
+import java.nio.file.attribute.FileTime;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.List;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.regex.Pattern;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 
@@ -22,6 +28,9 @@ import yardloom.kernel.problem.ProblemCode;
  * the end; an earlier folder of the same name is kept until then.
  */
 public final class OutputFolder {
+  /** Longer than any drawing takes to be written. */
+  private static final Duration ABANDONED = Duration.ofHours(1);
+
   private static final String MARKER = ".yardloom";
 
   /** Processes that write one folder at one moment are two, not twenty. */
@@ -64,6 +73,7 @@ public final class OutputFolder {
     Path fresh = null;
     try {
       Files.createDirectories(parent);
+      sweep(parent, "." + target.getFileName() + "-");
       fresh = Files.createTempDirectory(parent, "." + target.getFileName() + "-");
       UNFINISHED.add(fresh);
       Files.createFile(fresh.resolve(MARKER));
@@ -79,6 +89,22 @@ public final class OutputFolder {
       if (fresh != null) {
         UNFINISHED.remove(fresh);
       }
+    }
+  }
+
+  /** Takes away what killed processes left unfinished; one that still writes is younger. */
+  private static void sweep(Path parent, String begins) throws IOException {
+    FileTime old = FileTime.from(Instant.now().minus(ABANDONED));
+    try (DirectoryStream<Path> all =
+        Files.newDirectoryStream(
+            parent, p -> p.getFileName().toString().matches(Pattern.quote(begins) + "\\d+"))) {
+      for (Path left : all) {
+        if (isOne(left) && Files.getLastModifiedTime(left.resolve(MARKER)).compareTo(old) < 0) {
+          deleteQuietly(left);
+        }
+      }
+    } catch (DirectoryIteratorException | NoSuchFileException e) {
+      // Another process takes the same away.
     }
   }
 

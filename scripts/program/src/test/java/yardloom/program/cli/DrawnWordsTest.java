@@ -33,6 +33,7 @@ class DrawnWordsTest {
       plan 'Others', units: 'us'
       lot([point(0.ft, 0.ft), point(90.ft, 0.ft), point(90.ft, 70.ft), point(0.ft, 70.ft)])
       swale 'hollow', line([point(10.ft, 60.ft), point(40.ft, 60.ft)]), bottom: 2.ft, depth: 8.inch, sides: 3
+      berm 'low bank', of: 'hollow', side: 'right'
       keepOut 'play', rect(70.ft, 50.ft, 15.ft, 15.ft), reason: 'play'
       easement 'power', rect(0.ft, 66.ft, 90.ft, 4.ft), holder: 'the power company'
       drainField 'field', rect(70.ft, 5.ft, 15.ft, 15.ft)

@@ -9,6 +9,9 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.FileTime;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -142,5 +145,25 @@ class OutputFolderTest {
     assertTrue(e.getMessage().contains("; nothing was changed"), e.getMessage());
     assertEquals(List.of(".yardloom", "old.txt"), names(target));
     assertEquals(List.of("yard"), names(dir));
+  }
+
+  /** What a killed process left goes an hour later; what others made or are writing stays. */
+  @Test
+  void unfinishedFolders_ofKilledProcesses_areSweptAway() throws IOException {
+    Path old = unfinished(".plan-17", true, 3);
+    Path writing = unfinished(".plan-18", true, 0);
+    Path foreign = unfinished(".plan-19", false, 3);
+    Path other = unfinished(".plan-b-20", true, 3);
+    OutputFolder.write(dir.resolve("plan"), folder -> Files.writeString(folder.resolve("a"), "a"));
+    assertFalse(Files.exists(old));
+    assertTrue(Files.exists(writing) && Files.exists(foreign) && Files.exists(other));
+    assertTrue(Files.exists(dir.resolve("plan/a")));
+  }
+
+  private Path unfinished(String name, boolean isOurs, int hours) throws IOException {
+    Path folder = Files.createDirectory(dir.resolve(name));
+    Path file = Files.createFile(folder.resolve(isOurs ? ".yardloom" : "notes.txt"));
+    Files.setLastModifiedTime(file, FileTime.from(Instant.now().minus(Duration.ofHours(hours))));
+    return folder;
   }
 }

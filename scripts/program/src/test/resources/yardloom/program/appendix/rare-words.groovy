@@ -137,3 +137,5 @@ ownPlant('fig-leaf gourd', like: 'winter squash', botanical: 'Cucurbita ficifoli
 plantBook 'plant,like,spread_in,zone\nperry pear,European pear,240,5'
 stage('last of all') { note 'all of this is one stage', at: point(3.ft, 3.ft) }
 wateringZone(['framed', 'edged'])
+swale 'ditch', line([point(60.ft, 24.ft), point(60.ft, 34.ft)]), bottom: 6.inch, depth: 4.inch, sides: 2
+berm 'bank', of: 'ditch', side: 'right', top: 6.inch, sides: 1.5

@@ -51,6 +51,9 @@ class Fao56Test {
       case "clear sky" -> Radiation.clearSky(a, b);
       case "net longwave" -> Radiation.netLongwave(a, b, c, d, e);
       case "net shortwave" -> Radiation.netShortwave(a);
+      // Equation 34: 24 / π times the sunset angle.
+      case "day length" -> 24 / Math.PI * day(a, b).sunsetAngleRad();
+      case "wind at 2 m" -> Air.windAt2m(a, b);
       case "soil heat" -> Radiation.soilHeat(a, b);
       default -> throw new IllegalArgumentException(quantity);
     };

@@ -113,6 +113,8 @@ class SoilAmendmentTest {
     // N09: 40 lb of 5-10-10 hold 2 lb of nitrogen; 25 lb at 8 % bring the same.
     assertEquals(25, Fertilizer.productFor(Mass.pounds(2), new Grade(8, 0, 0)).pounds(), 1e-9);
     assertEquals(40, Fertilizer.productFor(Mass.pounds(2), new Grade(5, 10, 10)).pounds(), 1e-9);
+    // N08 (University of Maine Extension, Bulletin 2287): 80 lb of 5-10-15 hold 4 lb of nitrogen.
+    assertEquals(80, Fertilizer.productFor(Mass.pounds(4), Grade.parse("5-10-15")).pounds(), 1e-9);
   }
 
   @ParameterizedTest

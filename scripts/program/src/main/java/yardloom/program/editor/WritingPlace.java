@@ -17,7 +17,7 @@ import yardloom.kernel.vocab.Word;
  * @param start where the part begins that is being written there
  * @param part that part, as far as the place
  */
-record Place(
+record WritingPlace(
     Kind kind,
     Class<? extends Scope> block,
     Optional<Word> word,

@@ -6,7 +6,7 @@ package yardloom.program.editor;
  * @param line from 1; 0 where the whole script is meant
  * @param column from 1; 0 where the whole line is meant
  */
-public record Remark(Weight weight, int line, int column, String text, String code) {
+public record EditorMark(Weight weight, int line, int column, String text, String code) {
   /** How much it matters. */
   public enum Weight {
     ERROR,
