@@ -27,8 +27,8 @@ public final class StockWords {
 
   @Verb(
       help =
-          "Gives a form in which plants are bought, for `stock:` of a plant: how long one plant takes"
-              + " to set, how many plants a piece holds, and what a piece costs.",
+          "Gives a form in which plants are bought, for `stock:` of a plant: how long one plant"
+              + " takes to set, how many plants a piece holds, and what a piece costs.",
       example =
           "stockForm('tray of 50', like: 'plug', holds: 50, minutes: 0.9, price: 32.money,"
               + " source: publication('List', by: 'a nursery', seen: 'memory'))")
@@ -55,39 +55,39 @@ public final class StockWords {
       @Opt(name = "high", help = "highest price", fallback = "the likely price") Money high,
       @Opt(name = "source", help = "as `publication` names it", fallback = "the plan")
           Source source) {
-    Source from = source == null ? Source.plan("stock form of the plan") : source;
-    try {
-      if (minutes == null && (fastest != null || slowest != null)) {
-        throw missing("with `fastest:` or `slowest:` go the likely `minutes:`");
-      }
-      if (price == null && (low != null || high != null)) {
-        throw missing("with `low:` or `high:` goes a likely `price:`");
-      }
-      add(
-          plan,
-          name,
-          like,
-          minutes == null ? Optional.empty() : Optional.of(pace(fastest, minutes, slowest, from)),
-          holds == null ? 1 : holds.doubleValue(),
-          price == null
-              ? Optional.empty()
-              : Optional.of(
-                  Spread.given(
-                      low == null ? null : low.amount(),
-                      price.amount(),
-                      high == null ? null : high.amount(),
-                      -Double.MIN_VALUE,
-                      "price",
-                      from)));
-    } catch (PlanException e) {
-      throw e.at(plan.place());
+    if (minutes == null && (fastest != null || slowest != null)) {
+      throw missing(plan, "with `fastest:` or `slowest:` go the likely `minutes:`");
     }
+    if (price == null && (low != null || high != null)) {
+      throw missing(plan, "with `low:` or `high:` goes a likely `price:`");
+    }
+    OwnTable.ofOne(
+        plan,
+        "stock form",
+        source,
+        from ->
+            add(
+                plan,
+                name,
+                like,
+                Optional.ofNullable(minutes).map(m -> pace(fastest, m, slowest, from)),
+                holds == null ? 1 : holds.doubleValue(),
+                Optional.ofNullable(price)
+                    .map(p -> price(amount(low), p.amount(), amount(high), from))));
+  }
+
+  private static Number amount(Money price) {
+    return price == null ? null : price.amount();
+  }
+
+  private static Spread price(Number low, double likely, Number high, Source from) {
+    return Spread.given(low, likely, high, -Double.MIN_VALUE, "price", from);
   }
 
   @Verb(
       help =
-          "Takes forms of stock from a table: columns form and like, and where wanted minutes, fastest,"
-              + " slowest, holds, price, low, high and those of a source.",
+          "Takes forms of stock from a table: columns form and like, and where wanted minutes,"
+              + " fastest, slowest, holds, price, low, high and those of a source.",
       example = "stockForms('form,like,holds,minutes,price\\ntray of 72,plug,72,0.8,38')")
   public static void stockForms(
       PlanScope plan,
@@ -110,10 +110,7 @@ public final class StockWords {
             .map(m -> pace(or(row, "fastest"), m, or(row, "slowest"), source)),
         OwnColumns.number(row, "holds").orElse(1.0),
         OwnColumns.number(row, "price")
-            .map(
-                p ->
-                    Spread.given(
-                        or(row, "low"), p, or(row, "high"), -Double.MIN_VALUE, "price", source)));
+            .map(p -> price(or(row, "low"), p, or(row, "high"), source)));
   }
 
   private static Double or(DataRow row, String column) {
@@ -148,7 +145,8 @@ public final class StockWords {
           ProblemCode.OUT_OF_RANGE,
           called.isEmpty()
               ? "a stock form needs a name"
-              : "what goes into drills is sold by length; give a form like one that is set by pieces");
+              : "what goes into drills is sold by length; give a form like one that is set by"
+                    + " pieces");
     }
     Making.name("stock form", called);
     if (!(holds >= 1 && holds <= FULLEST && holds == Math.rint(holds))) {
@@ -178,7 +176,7 @@ public final class StockWords {
     plan.draft().attributes().add(StockForm.KEY, form, at);
   }
 
-  private static PlanException missing(String what) {
-    return new PlanException(ProblemCode.MISSING_OPTION, what);
+  private static PlanException missing(PlanScope plan, String what) {
+    return new PlanException(ProblemCode.MISSING_OPTION, plan.place(), what);
   }
 }
