@@ -11,7 +11,6 @@ import yardloom.kernel.fact.Facts;
 import yardloom.kernel.geom.Line;
 import yardloom.kernel.geom.LongAxis;
 import yardloom.kernel.geom.Point;
-import yardloom.kernel.geom.RectangleSides;
 import yardloom.kernel.geom.Shape;
 import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.plan.Plan;
@@ -32,6 +31,7 @@ final class RowShift {
   static final Source RULE =
       Source.commonPractice("a row of dripline lies beside the stems, not under them");
 
+  private static final double RECTANGLE = 0.999;
   private static final double SAME_M = 1e-3;
 
   private RowShift() {}
@@ -56,7 +56,7 @@ final class RowShift {
       Optional<Point> feed,
       Facts in) {
     List<Point> stems = planted(waters, in).toList();
-    if (rows.isEmpty() || stems.isEmpty() || RectangleSides.of(ground).isEmpty()) {
+    if (rows.isEmpty() || stems.isEmpty() || !isRectangle(ground)) {
       return rows;
     }
     LongAxis axis = LongAxis.of(ground);
@@ -97,7 +97,7 @@ final class RowShift {
     if (!run.reachesRootBalls()
         || run.choice().isSingle()
         || run.on().contour().isPresent()
-        || RectangleSides.of(ground).isEmpty()) {
+        || !isRectangle(ground)) {
       return Optional.empty();
     }
     LongAxis axis = LongAxis.of(ground);
@@ -137,6 +137,15 @@ final class RowShift {
         && !run.choice().isSingle()
         && planted(run.on().waters(), facts)
             .anyMatch(at -> RowPlaces.toRow(run.rows(), at).metres() < HAND.metres() - SAME_M);
+  }
+
+  private static boolean isRectangle(Shape ground) {
+    if (ground.parts().size() != 1) {
+      return false;
+    }
+    LongAxis axis = LongAxis.of(ground);
+    return ground.area().squareMetres()
+        >= RECTANGLE * axis.length().by(axis.width()).squareMetres();
   }
 
   /** Those that stand there when tube is laid: what follows them is sown beside it. */
