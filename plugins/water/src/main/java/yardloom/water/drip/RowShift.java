@@ -11,6 +11,7 @@ import yardloom.kernel.fact.Facts;
 import yardloom.kernel.geom.Line;
 import yardloom.kernel.geom.LongAxis;
 import yardloom.kernel.geom.Point;
+import yardloom.kernel.geom.RectangleSides;
 import yardloom.kernel.geom.Shape;
 import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.plan.Plan;
@@ -31,7 +32,6 @@ final class RowShift {
   static final Source RULE =
       Source.commonPractice("a row of dripline lies beside the stems, not under them");
 
-  private static final double RECTANGLE = 0.999;
   private static final double SAME_M = 1e-3;
 
   private RowShift() {}
@@ -56,7 +56,7 @@ final class RowShift {
       Optional<Point> feed,
       Facts in) {
     List<Point> stems = planted(waters, in).toList();
-    if (rows.isEmpty() || stems.isEmpty() || !isRectangle(ground)) {
+    if (rows.isEmpty() || stems.isEmpty() || RectangleSides.of(ground).isEmpty()) {
       return rows;
     }
     LongAxis axis = LongAxis.of(ground);
@@ -97,7 +97,7 @@ final class RowShift {
     if (!run.reachesRootBalls()
         || run.choice().isSingle()
         || run.on().contour().isPresent()
-        || !isRectangle(ground)) {
+        || RectangleSides.of(ground).isEmpty()) {
       return Optional.empty();
     }
     LongAxis axis = LongAxis.of(ground);
@@ -137,15 +137,6 @@ final class RowShift {
         && !run.choice().isSingle()
         && planted(run.on().waters(), facts)
             .anyMatch(at -> RowPlaces.toRow(run.rows(), at).metres() < HAND.metres() - SAME_M);
-  }
-
-  private static boolean isRectangle(Shape ground) {
-    if (ground.parts().size() != 1) {
-      return false;
-    }
-    LongAxis axis = LongAxis.of(ground);
-    return ground.area().squareMetres()
-        >= RECTANGLE * axis.length().by(axis.width()).squareMetres();
   }
 
   /** Those that stand there when tube is laid: what follows them is sown beside it. */

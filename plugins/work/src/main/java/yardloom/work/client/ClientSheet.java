@@ -82,7 +82,7 @@ public final class ClientSheet implements SheetMaker {
     }
     panels.add(new Panel.Notes("In short", summary(plan, facts, totals.get(), phases)));
     panels.add(new Panel.Notes("What we need from you", asks()));
-    TableFormat format = new TableFormat(plan.info().units(), plan.info().currency());
+    TableFormat format = TableFormat.of(plan.info());
     // What it brings, else what it asks for, seen at one look; the tables stand in the report.
     Optional<Panel.Figure> chart = Optional.empty();
     // The rest fills what room is left: a client reads one page.
@@ -108,8 +108,7 @@ public final class ClientSheet implements SheetMaker {
     lines.add(
         (OpenGround.hasCardboard(plan) ? "Cardboard, compost" : "Compost")
             + " and wood chips over "
-            + new TableFormat(units, plan.info().currency())
-                .withUnit(Measure.AREA, totals.ground().value())
+            + TableFormat.of(plan.info()).withUnit(Measure.AREA, totals.ground().value())
             + " of ground: "
             + Say.volume(totals.chips().value(), units)
             + " of chips and "
@@ -223,14 +222,13 @@ public final class ClientSheet implements SheetMaker {
 
   private static String lessThanLawn(Plan plan, LawnWater water) {
     return "Once grown it takes about "
-        + new TableFormat(plan.info().units(), plan.info().currency())
+        + TableFormat.of(plan.info())
             .withUnit(Measure.WATER, YieldInWords.twoDigits(plan, water.yearlySaving()))
         + " less from the tap in an average year than the watered lawn did.";
   }
 
   private static String money(Plan plan, Money money) {
-    return new TableFormat(plan.info().units(), plan.info().currency())
-        .withUnit(Measure.MONEY, money);
+    return TableFormat.of(plan.info()).withUnit(Measure.MONEY, money);
   }
 
   /** The phases, narrow enough for the page; what follows what stands on the work sheet. */
