@@ -462,38 +462,31 @@ class OwnPlantTest {
         source,
         "Pyrus nivalis",
         "Rosaceae of old",
-        Length.inches(150),
-        Length.inches(160),
-        Length.inches(170),
-        Length.inches(190),
-        "sun or part shade",
-        4.5,
-        5.9,
-        7.4,
-        "moist",
-        "low",
-        6,
-        750,
-        Temperature.fahrenheit(99),
-        -3,
-        8,
-        140,
-        171,
-        Mass.pounds(21),
-        Mass.pounds(33),
-        "row foot",
-        3,
-        11,
-        "partner",
-        "pear",
-        Length.feet(85),
-        "fruit; mulch maker",
-        "Balkans",
-        "pets, children",
-        "pips bitter",
-        "tender woody",
-        "low",
-        "shrub");
+        row -> {
+          OwnPlantWords.grown(
+              row,
+              Length.inches(150),
+              Length.inches(160),
+              Length.inches(170),
+              Length.inches(190),
+              "shrub");
+          OwnPlantWords.needs(
+              row,
+              "sun or part shade",
+              4.5,
+              5.9,
+              7.4,
+              "moist",
+              "low",
+              6,
+              750,
+              Temperature.fahrenheit(99));
+          OwnPlantWords.seasons(row, "tender woody", -3, 8, 140, 171);
+          OwnPlantWords.yields(row, Mass.pounds(21), Mass.pounds(33), "row foot", 3, 11);
+          OwnPlantWords.pollinated(row, "partner", "pear", Length.feet(85));
+          OwnPlantWords.traits(
+              row, "fruit; mulch maker", "Balkans", "pets, children", "pips bitter", "low");
+        });
     Plant word = PlantCatalogue.of(yard.draft.attributes()).plant("mine");
     assertEquals("mine", word.name());
     assertEquals("Pyrus nivalis", word.botanical());
