@@ -170,12 +170,20 @@ public final class OwnPlantWords {
       @Opt(name = "harms", help = "'children', 'pets' or both", fallback = AS_LIKE) String harms,
       @Opt(name = "caution", help = "what is to be minded", fallback = AS_LIKE) String caution,
       @Opt(name = "mulch", help = "'woody', 'spreading', 'low', 'annual'", fallback = AS_LIKE)
-          String mulch) {
+          String mulch,
+      @Opt(name = "life", help = "'annual' or 'perennial'", fallback = AS_LIKE) String life,
+      @Opt(
+              name = "crop",
+              help = "whose water use and roots it has in FAO-56, such as 'lettuce'",
+              fallback = AS_LIKE)
+          String crop) {
     row.says("roles", roles);
     row.says("native", nativeTo);
     row.says("harms", harms);
     row.says("caution", caution);
     row.says("mulch", mulch);
+    row.says("life", life);
+    row.says("crop", crop);
   }
 
   @Verb(

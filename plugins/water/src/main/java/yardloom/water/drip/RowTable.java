@@ -161,9 +161,8 @@ public final class RowTable implements TableMaker {
           .subList(0, last)
           .forEach(row -> text.append(format.text(depth, Cell.of(row))).append(", "));
       return text.append(format.withUnit(Measure.DEPTH, from.rows().get(last)))
-          .append(" from the ")
+          .append(" from ")
           .append(from.side())
-          .append(" side")
           .toString();
     }
   }

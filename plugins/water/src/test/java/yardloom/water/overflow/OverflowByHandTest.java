@@ -107,7 +107,8 @@ class OverflowByHandTest {
   }
 
   private static RoofYard basin(RoofYard yard, double depthM, String drains) {
-    OverflowWords.basin(yard.plan(), "hollow", RoofYard.box(30, 0, 4, 3), drains, m(depthM), null);
+    OverflowWords.basin(
+        yard.plan(), "hollow", RoofYard.box(30, 0, 4, 3), drains, m(depthM), null, null);
     return yard;
   }
 
@@ -194,13 +195,17 @@ class OverflowByHandTest {
     refused(() -> OverflowWords.rainGarden(yard.plan(), "main", 3, null, 1.1));
     Shape box = RoofYard.box(30, 0, 4, 3);
     Length two = Length.inches(2);
-    refused(() -> OverflowWords.basin(yard.plan(), "a", box, "main", Length.inches(1.9), null));
-    refused(() -> OverflowWords.basin(yard.plan(), "a", box, "main", Length.inches(24.1), null));
-    refused(() -> OverflowWords.basin(yard.plan(), "a", box, "main", two, Length.inches(0.09)));
-    refused(() -> OverflowWords.basin(yard.plan(), "a", box, "main", two, Length.inches(20.1)));
-    OverflowWords.basin(yard.plan(), "a", box, "main", two, Length.inches(0.1));
-    OverflowWords.basin(yard.plan(), "b", box, "main", Length.inches(24), Length.inches(20));
-    refused(() -> OverflowWords.basin(yard.plan(), "a", box, "main", two, null));
+    refused(
+        () -> OverflowWords.basin(yard.plan(), "a", box, "main", Length.inches(1.9), null, null));
+    refused(
+        () -> OverflowWords.basin(yard.plan(), "a", box, "main", Length.inches(24.1), null, null));
+    refused(
+        () -> OverflowWords.basin(yard.plan(), "a", box, "main", two, Length.inches(0.09), null));
+    refused(
+        () -> OverflowWords.basin(yard.plan(), "a", box, "main", two, Length.inches(20.1), null));
+    OverflowWords.basin(yard.plan(), "a", box, "main", two, Length.inches(0.1), null);
+    OverflowWords.basin(yard.plan(), "b", box, "main", Length.inches(24), Length.inches(20), null);
+    refused(() -> OverflowWords.basin(yard.plan(), "a", box, "main", two, null, null));
     refused(() -> led(yard, 5, 12, 12));
     refused(() -> led(yard, 5, 12, 306));
     Point at = Point.metres(0, 0);

@@ -6,6 +6,7 @@ import java.util.Set;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
+import yardloom.kernel.table.AddingUp;
 import yardloom.kernel.table.Audience;
 import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Chart;
@@ -68,8 +69,14 @@ public final class CostTable implements TableMaker {
       return table.build();
     }
     CostEstimate cost = found.get();
-    cost.rows().forEach(r -> table.row(cells(r)));
-    table.total(cells(cost.total()));
+    List<Cell> likely =
+        AddingUp.money(
+            cost.rows().stream().map(CostEstimate.Row::likely).toList(),
+            cost.total().likely().value());
+    for (int i = 0; i < likely.size(); i++) {
+      table.row(cells(cost.rows().get(i), likely.get(i)));
+    }
+    table.total(cells(cost.total(), Cell.of(cost.total().likely())));
     if (cost.demo()) {
       table.note(DEMO);
     }
@@ -89,13 +96,9 @@ public final class CostTable implements TableMaker {
         .build();
   }
 
-  private static Cell[] cells(CostEstimate.Row row) {
+  private static Cell[] cells(CostEstimate.Row row, Cell likely) {
     return new Cell[] {
-      Cell.text(row.item()),
-      Cell.of(row.likely()),
-      Cell.of(row.p10()),
-      Cell.of(row.p50()),
-      Cell.of(row.p90())
+      Cell.text(row.item()), likely, Cell.of(row.p10()), Cell.of(row.p50()), Cell.of(row.p90())
     };
   }
 

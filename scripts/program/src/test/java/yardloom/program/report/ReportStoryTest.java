@@ -21,6 +21,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import yardloom.kernel.diary.DiaryEntry;
+import yardloom.kernel.hands.Hands;
 import yardloom.kernel.study.Outcome;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableFormat;
@@ -46,7 +47,7 @@ class ReportStoryTest {
     html =
         HtmlReport.page(
             outcome,
-            SheetSet.of(outcome, Paper.named("ARCH C"), List.of()).stream()
+            SheetSet.of(outcome, Paper.named("ARCH C"), List.of(), Hands.ONE).stream()
                 .map(SvgSheet::of)
                 .toList());
     page = HtmlReportTest.parse(html);
@@ -159,7 +160,7 @@ class ReportStoryTest {
     String again =
         HtmlReport.page(
             outcome,
-            SheetSet.of(outcome, Paper.named("ARCH C"), List.of()).stream()
+            SheetSet.of(outcome, Paper.named("ARCH C"), List.of(), Hands.ONE).stream()
                 .map(SvgSheet::of)
                 .toList());
     assertEquals(html, again);
