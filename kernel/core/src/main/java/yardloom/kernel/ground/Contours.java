@@ -19,6 +19,8 @@ import yardloom.kernel.unit.Length;
  * <p>Tie rule: a corner exactly at the level counts as above it. A level that the surface only
  * touches from above at a corner is listed without a line. Contours never cross and end only at the
  * edge of the measured ground.
+ *
+ * <p>References: straight lines between levels, common practice of drawing contours by hand.
  */
 public final class Contours {
   private static final int MOST = 500;

@@ -13,6 +13,9 @@ import yardloom.kernel.unit.Volume;
  * ground crosses the level, and over each piece the depth is linear, so that its volume is the area
  * times the depth at the piece's centroid.
  *
+ * <p>References: plane geometry: a prism of linear depth holds its area times the depth at its
+ * centroid.
+ *
  * @param cut ground above the level, in place
  * @param fill ground missing below it, in place
  * @param unknown area of the region outside the measured ground, not counted

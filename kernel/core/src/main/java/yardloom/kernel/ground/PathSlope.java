@@ -13,6 +13,8 @@ import yardloom.kernel.unit.Length;
  * <p>Read at the middle of pieces of at most {@code step}; running slope from the levels at the
  * piece's ends, cross slope from the surface at its middle.
  *
+ * <p>References: plane geometry.
+ *
  * @param running rise over run along the path
  * @param cross rise over run across it
  */

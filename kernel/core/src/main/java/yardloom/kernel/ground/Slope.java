@@ -5,6 +5,8 @@ import yardloom.kernel.unit.Angle;
 /**
  * How steep the ground is, and where water runs.
  *
+ * <p>References: plane geometry.
+ *
  * @param ratio rise over run along the steepest way; 0.05 is 5 %
  * @param downhill bearing on the plan, clockwise from up; 0° on level ground
  */

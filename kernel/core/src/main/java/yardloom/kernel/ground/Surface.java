@@ -31,6 +31,8 @@ import yardloom.kernel.unit.Length;
  * <p>Exact where the ground is plane between the points. Outside the outermost points nothing is
  * known: lookups there are empty, never extrapolated. Two levels at one point must agree to a
  * millimetre.
+ *
+ * <p>References: the triangulation is that of the geometry library; levels on it are linear.
  */
 public final class Surface {
   /** The plan's surface, when it gives levels. */
@@ -93,8 +95,8 @@ public final class Surface {
           ProblemCode.CONTRADICTION,
           String.format(
               Locale.ROOT,
-              "the point (%s, %s) has two levels, %s and %s; keep the right one, or give the foot and"
-                  + " the top of a wall a little apart",
+              "the point (%s, %s) has two levels, %s and %s; keep the right one, or give the foot"
+                  + " and the top of a wall a little apart",
               show(spot.at().x()),
               show(spot.at().y()),
               show(earlier.level()),

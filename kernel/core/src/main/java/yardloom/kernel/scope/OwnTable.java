@@ -29,6 +29,21 @@ public record OwnTable(PlanScope plan, String name, String csv) {
     return new OwnTable(plan, name == null ? otherwise : name, csv);
   }
 
+  /**
+   * Hands on the one row that a word says: by the plan, where the word names no source. A problem
+   * without a place is put at the word.
+   *
+   * @param what the row is, such as "head part"
+   * @param source as the word says it, or null
+   */
+  public static void ofOne(PlanScope plan, String what, Source source, Consumer<Source> reader) {
+    try {
+      reader.accept(source == null ? Source.plan(what + " of the plan") : source);
+    } catch (PlanException e) {
+      throw e.at(plan.place());
+    }
+  }
+
   /** The source of rows that name none. */
   public Source source() {
     return Source.plan(name);

@@ -5,7 +5,11 @@ import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.unit.Length;
 
-/** Points by a distance along a baseline and a square offset from it. */
+/**
+ * Points by a distance along a baseline and a square offset from it.
+ *
+ * <p>References: plane geometry.
+ */
 public record Baseline(Point from, Point to) {
   public Baseline {
     if (from.distance(to).metres() < 1e-6) {

@@ -14,6 +14,9 @@ import yardloom.kernel.unit.Angle;
  * N 26.25 E}), the four cardinal words ({@code due North}), and azimuths from north ({@code az
  * 306°54'}). What cannot be a direction is refused: above all {@code S 63028 50 W}, a degree sign
  * lost in copying, which must not become another number.
+ *
+ * <p>References: bearings by quadrant as deeds and manuals of surveying write them, common
+ * practice.
  */
 public final class Bearings {
   private static final String NUMBER = "(\\d+(?:\\.\\d+)?)";

@@ -3,7 +3,11 @@ package yardloom.kernel.survey;
 import yardloom.kernel.unit.Angle;
 import yardloom.kernel.unit.Length;
 
-/** One straight line of a traverse. */
+/**
+ * One straight line of a traverse.
+ *
+ * <p>References: plane trigonometry; the parts are used by {@link Traverse}.
+ */
 public record Course(Angle azimuth, Length distance) {
 
   /** The course with these northward and eastward parts. */

@@ -15,6 +15,8 @@ import yardloom.kernel.unit.Length;
  * <p>Radius and central angle are taken first, then the length, then the chord. From length and
  * chord alone the half angle x follows from sin x / x = C/L. A chord with a radius is taken to be
  * of the shorter arc.
+ *
+ * <p>References: see {@link Curve}; sin x / x = C/L is the chord over the arc, plane trigonometry.
  */
 public record CurveGiven(
     Optional<Length> radius,

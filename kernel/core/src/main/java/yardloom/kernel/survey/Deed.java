@@ -19,6 +19,8 @@ import yardloom.kernel.unit.Length;
  * according to the side they bulge to. Both the raw and the adjusted figure are kept, so that
  * everybody sees what the adjustment did.
  *
+ * <p>References: see {@link Traverse} for the adjustment, {@link Curve} for segments.
+ *
  * @param start where the description begins, on the plan
  * @param calls in order; a last call that returns to the start may be left for the closing line
  * @param adjusted whether the corners are those after the compass rule

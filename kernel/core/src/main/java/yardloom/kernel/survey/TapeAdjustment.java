@@ -9,7 +9,11 @@ import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.unit.Length;
 
-/** Gauss-Newton for the two coordinates of one point. See {@link TapeFix} for the method. */
+/**
+ * Gauss-Newton for the two coordinates of one point. See {@link TapeFix} for the method.
+ *
+ * <p>References: see {@link TapeFix}.
+ */
 final class TapeAdjustment {
   private static final int MOST_STEPS = 100;
   private static final double STEP_M = 1e-11;

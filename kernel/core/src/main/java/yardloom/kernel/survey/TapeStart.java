@@ -6,7 +6,11 @@ import yardloom.kernel.geom.Point;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 
-/** A first position for an adjustment: two circles meet in two points, and one must be chosen. */
+/**
+ * A first position for an adjustment: two circles meet in two points, and one must be chosen.
+ *
+ * <p>References: plane geometry: where two circles meet.
+ */
 final class TapeStart {
   private TapeStart() {}
 

@@ -236,4 +236,16 @@ class SurfaceTest {
     assertEquals(50, low.cut().cubicMetres(), 1e-6);
     assertEquals(0, low.fill().cubicMetres(), 1e-9);
   }
+
+  /** On a three-cornered ramp lines grow with their level: at 3 m it is 3 m long, at 9 m 9. */
+  @Test
+  void contour_isOfItsOwnLevel() {
+    Surface corner =
+        Surface.of(List.of(spot(0, 0, 0), spot(10, 0, 10), spot(10, 10, 10)), List.of());
+    assertEquals(3, corner.contour(Length.metres(3)).length().metres(), 1e-9);
+    assertEquals(9, corner.contour(Length.metres(9)).length().metres(), 1e-9);
+    PlanException e = assertThrows(PlanException.class, () -> corner.contour(Length.metres(10.5)));
+    assertTrue(e.getMessage().contains("it has no contour at 10.5"), e.getMessage());
+    assertEquals(3, corner.spots().size());
+  }
 }

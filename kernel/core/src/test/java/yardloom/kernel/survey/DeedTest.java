@@ -198,4 +198,65 @@ class DeedTest {
   void bend_optional_isEmptyForStraightCalls() {
     assertEquals(Optional.empty(), read(PURDUE).calls().get(0).bend());
   }
+
+  /** The tangent makes the chord N 30°35'13" W; told 9″ off it is rounding, 12″ off it is said. */
+  @Test
+  void chordBearing_besideATangent_mayBeTenSecondsOff() {
+    String text =
+        """
+        bearing,distance,radius,delta,chord bearing,turn,tangent
+        N 16-10-26 W,100 ft,,,,,
+        ,,475 ft,28-49-34,%s,left,yes
+        to start,,,,,,
+        """;
+    assertEquals(
+        List.of(),
+        read(text.formatted("N 30-35-22 W")).calls().get(1).bend().get().discrepancies());
+    assertEquals(
+        "chord bearing is given as N 30°35'25\" W, the other elements make it N 30°35'13\" W",
+        read(text.formatted("N 30-35-25 W"))
+            .calls()
+            .get(1)
+            .bend()
+            .get()
+            .discrepancies()
+            .get(0)
+            .toString());
+  }
+
+  @Test
+  void read_curveOrReturnAfterTheReturn_orTangentAtTheStart_isRefused() {
+    String closed = "bearing,distance,radius,delta,turn,tangent\nEast,10 ft,,,,\nNorth,20 ft,,,,\n";
+    refused(closed + "to start,,,,,\n,,20 ft,90,left,yes\n", ProblemCode.CONTRADICTION);
+    refused(closed + "to start,,,,,\nto start,,,,,\n", ProblemCode.CONTRADICTION);
+    PlanException first =
+        refused("radius,delta,turn,tangent\n20 ft,90,left,yes\n", ProblemCode.MISSING_OPTION);
+    assertTrue(first.getMessage().contains("the first call cannot be tangent"), first.getMessage());
+    refused(
+        "bearing,distance,name\nEast,10 ft,a\nNorth,20 ft,a\nto start,,\n", ProblemCode.DUPLICATE);
+  }
+
+  /**
+   * A chord of 100 ft north at a radius of 80: the centre lies √(80² − 50²) = 62.45 ft beside its
+   * middle, west of it where the way turns left, east where it turns right.
+   */
+  @Test
+  void arc_overItsChord_hasItsCentre() {
+    for (String turn : List.of("left", "right")) {
+      Deed deed =
+          read(
+              """
+              bearing,distance,radius,chord,chord bearing,turn
+              East,100 ft,,,,
+              ,,80 ft,100 ft,North,%s
+              West,100 ft,,,,
+              South,100 ft,,,,
+              """
+                  .formatted(turn));
+      Point from = deed.sides().get(1).from();
+      Point centre = deed.sides().get(1).arc().orElseThrow().centre();
+      assertEquals(turn.equals("left") ? -62.45 : 62.45, centre.x().minus(from.x()).feet(), 0.01);
+      assertEquals(50, centre.y().minus(from.y()).feet(), 0.01);
+    }
+  }
 }

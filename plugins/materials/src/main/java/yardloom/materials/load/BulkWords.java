@@ -40,8 +40,8 @@ public final class BulkWords {
 
   @Verb(
       help =
-          "Gives a material that comes loose by the load, for `layer` of beds and for `item` with an"
-              + " amount; its order is counted in truckloads and weight.",
+          "Gives a material that comes loose by the load, for `layer` of beds and for `item` with"
+              + " an amount; its order is counted in truckloads and weight.",
       example =
           "bulkMaterial('biochar', weighs: 400.lb, wet: 700.lb, each: 1.yd3, load: 2.yd3, source:"
               + " publication('Leaflet', by: 'a kiln', seen: 'memory'))")
@@ -56,15 +56,8 @@ public final class BulkWords {
           Mass wet,
       @Opt(name = "source", help = "as `publication` names it", fallback = "the plan")
           Source source) {
-    try {
-      add(
-          plan,
-          plan.place(),
-          new Said(name, weighs, Optional.ofNullable(wet).orElse(weighs), each, load),
-          source == null ? Source.plan("bulk material of the plan") : source);
-    } catch (PlanException e) {
-      throw e.at(plan.place());
-    }
+    Said said = new Said(name, weighs, Optional.ofNullable(wet).orElse(weighs), each, load);
+    OwnTable.ofOne(plan, "bulk material", source, from -> add(plan, plan.place(), said, from));
   }
 
   @Verb(

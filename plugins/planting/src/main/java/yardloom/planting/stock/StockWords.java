@@ -56,33 +56,33 @@ public final class StockWords {
       @Opt(name = "high", help = "highest price", fallback = "the likely price") Money high,
       @Opt(name = "source", help = "as `publication` names it", fallback = "the plan")
           Source source) {
-    Source from = source == null ? Source.plan("stock form of the plan") : source;
-    try {
-      if (minutes == null && (fastest != null || slowest != null)) {
-        throw missing("with `fastest:` or `slowest:` go the likely `minutes:`");
-      }
-      if (price == null && (low != null || high != null)) {
-        throw missing("with `low:` or `high:` goes a likely `price:`");
-      }
-      add(
-          plan,
-          name,
-          like,
-          minutes == null ? Optional.empty() : Optional.of(pace(fastest, minutes, slowest, from)),
-          holds == null ? 1 : holds.doubleValue(),
-          price == null
-              ? Optional.empty()
-              : Optional.of(
-                  Spread.given(
-                      low == null ? null : low.amount(),
-                      price.amount(),
-                      high == null ? null : high.amount(),
-                      -Double.MIN_VALUE,
-                      "price",
-                      from)));
-    } catch (PlanException e) {
-      throw e.at(plan.place());
+    if (minutes == null && (fastest != null || slowest != null)) {
+      throw missing(plan, "with `fastest:` or `slowest:` go the likely `minutes:`");
     }
+    if (price == null && (low != null || high != null)) {
+      throw missing(plan, "with `low:` or `high:` goes a likely `price:`");
+    }
+    OwnTable.ofOne(
+        plan,
+        "stock form",
+        source,
+        from ->
+            add(
+                plan,
+                name,
+                like,
+                Optional.ofNullable(minutes).map(m -> pace(fastest, m, slowest, from)),
+                holds == null ? 1 : holds.doubleValue(),
+                Optional.ofNullable(price)
+                    .map(p -> price(amount(low), p.amount(), amount(high), from))));
+  }
+
+  private static Number amount(Money price) {
+    return price == null ? null : price.amount();
+  }
+
+  private static Spread price(Number low, double likely, Number high, Source from) {
+    return Spread.given(low, likely, high, -Double.MIN_VALUE, "price", from);
   }
 
   @Verb(
@@ -111,10 +111,7 @@ public final class StockWords {
             .map(m -> pace(or(row, "fastest"), m, or(row, "slowest"), source)),
         OwnColumns.number(row, "holds").orElse(1.0),
         OwnColumns.number(row, "price")
-            .map(
-                p ->
-                    Spread.given(
-                        or(row, "low"), p, or(row, "high"), -Double.MIN_VALUE, "price", source)));
+            .map(p -> price(or(row, "low"), p, or(row, "high"), source)));
   }
 
   private static Double or(DataRow row, String column) {
@@ -180,8 +177,8 @@ public final class StockWords {
     plan.draft().attributes().add(StockForm.KEY, form, at);
   }
 
-  private static PlanException missing(String what) {
-    return new PlanException(ProblemCode.MISSING_OPTION, what);
+  private static PlanException missing(PlanScope plan, String what) {
+    return new PlanException(ProblemCode.MISSING_OPTION, plan.place(), what);
   }
 
   @Verb(

@@ -62,21 +62,22 @@ public final class PartWords {
           String purpose,
       @Opt(name = "source", help = "as `publication` names it", fallback = "the plan")
           Source source) {
-    try {
-      add(
-          plan,
-          plan.place(),
-          new Said(
-              name,
-              Optional.ofNullable(like),
-              Optional.ofNullable(after),
-              Optional.ofNullable(loss),
-              Optional.ofNullable(at),
-              Optional.ofNullable(purpose),
-              source == null ? Source.plan("head part of the plan") : source));
-    } catch (PlanException e) {
-      throw e.at(plan.place());
-    }
+    OwnTable.ofOne(
+        plan,
+        "head part",
+        source,
+        from ->
+            add(
+                plan,
+                plan.place(),
+                new Said(
+                    name,
+                    Optional.ofNullable(like),
+                    Optional.ofNullable(after),
+                    Optional.ofNullable(loss),
+                    Optional.ofNullable(at),
+                    Optional.ofNullable(purpose),
+                    from)));
   }
 
   @Verb(
@@ -173,7 +174,8 @@ public final class PartWords {
                   ProblemCode.OUT_OF_RANGE,
                   String.format(
                       Locale.ROOT,
-                      "a part takes 0 to %.0f psi (%.0f kPa), got %.1f psi (%.0f kPa); check the unit",
+                      "a part takes 0 to %.0f psi (%.0f kPa), got %.1f psi (%.0f kPa); check the"
+                          + " unit",
                       MOST_LOSS.psi(),
                       MOST_LOSS.kilopascals(),
                       p.psi(),

@@ -45,7 +45,7 @@ public final class EndPainter implements Painter {
 
   @Override
   public List<Mark> paint(Plan plan, Facts facts) {
-    TableFormat format = new TableFormat(plan.info().units(), plan.info().currency());
+    TableFormat format = TableFormat.of(plan.info());
     List<Mark> marks = new ArrayList<>();
     for (ZoneLine zone : facts.all(ZoneLine.KEY)) {
       String text =

@@ -49,18 +49,19 @@ public final class PipeWords {
           String tube,
       @Opt(name = "source", help = "as `publication` names it", fallback = "the plan")
           Source source) {
-    try {
-      add(
-          plan,
-          plan.place(),
-          name,
-          bore,
-          Optional.ofNullable(roll),
-          Optional.ofNullable(tube),
-          source == null ? Source.plan("pipe size of the plan") : source);
-    } catch (PlanException e) {
-      throw e.at(plan.place());
-    }
+    OwnTable.ofOne(
+        plan,
+        "pipe size",
+        source,
+        from ->
+            add(
+                plan,
+                plan.place(),
+                name,
+                bore,
+                Optional.ofNullable(roll),
+                Optional.ofNullable(tube),
+                from));
   }
 
   @Verb(

@@ -207,6 +207,19 @@ class ArchitectureTest {
           .orShould()
           .accessField(System.class, "err");
 
+  /** What ships with a plugin is read as a resource; files are the program's. */
+  @ArchTest
+  static final ArchRule nothingBelowScripts_knowsFilesOrSockets =
+      noClasses()
+          .that()
+          .resideInAnyPackage(BELOW_SCRIPTS)
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage("java.nio.file..", "java.nio.channels..", "java.net..")
+          .orShould()
+          .dependOnClassesThat()
+          .haveFullyQualifiedName("java.io.File");
+
   @ArchTest
   static final ArchRule draft_isUsedOnlyWhereScriptsAreRead =
       noClasses()

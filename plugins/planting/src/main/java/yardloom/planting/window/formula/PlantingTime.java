@@ -7,6 +7,9 @@ import java.time.MonthDay;
  * A stretch of the year that is told in days from the usual frosts. Works on either side of the
  * equator.
  *
+ * <p>References: days from the usual frosts are how planting calendars are printed, common
+ * practice; the days of each group have their sources in the catalogue.
+ *
  * @param how as what a plant is planted then
  * @param from its first day
  * @param until its last
