@@ -77,7 +77,9 @@ public final class RedrawBenchmark {
     for (int i = 0; i <= times; i++) {
       String moved =
           text.replace(
-              BED, "rect(3.5.ft + 7.ft * i + (i == 7 ? " + i % 7 * 0.1 + ".ft : 0.ft), 64");
+              BED,
+              // Never where it was before, so that the script is compiled each time too.
+              "rect(3.5.ft + 7.ft * i + (i == 7 ? " + (10 + i) + " * 0.025.ft : 0.ft), 64");
       Files.writeString(script, i == 0 ? text : moved);
       Redraw redraw = benchmark.redraw(script);
       System.out.println((i == 0 ? "first " : "redraw ") + words(redraw));
