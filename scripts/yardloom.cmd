@@ -8,7 +8,7 @@ if exist "%HOMEDIR%\lib" goto start
 where mvn >nul 2>nul || (echo yardloom: Maven ^(mvn^) is needed to build; install it first 1>&2 & exit /b 3)
 echo yardloom: building, about a minute on first use 1>&2
 if not exist "%HERE%program\target" mkdir "%HERE%program\target"
-call mvn -q -f "%HERE%..\pom.xml" -DskipTests package > "%HERE%program\target\build.log" 2>&1
+call mvn -q -f "%HERE%..\pom.xml" -DskipTests -Dmaven.source.skip -Dmaven.javadoc.skip package > "%HERE%program\target\build.log" 2>&1
 if errorlevel 1 goto unbuilt
 :start
 set "JAVA=java"

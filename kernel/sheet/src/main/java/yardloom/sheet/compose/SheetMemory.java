@@ -11,7 +11,7 @@ import yardloom.sheet.paper.View;
 
 /**
  * Sheets of the last time, for a plan that is drawn again after each edit. A set composed with it
- * is the one composed without. Not thread-safe.
+ * is the one composed without. For one set at a time, whose sheets may be filled at once.
  */
 public final class SheetMemory {
   private final LastTime<SheetRequest, List<SheetComposer.Filled>> pages = new LastTime<>();

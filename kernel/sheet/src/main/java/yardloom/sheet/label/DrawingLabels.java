@@ -203,7 +203,7 @@ public final class DrawingLabels {
   private Map<String, Boolean> housed(List<Optional<LabelSpot>> spots) {
     Map<String, Boolean> housed = new HashMap<>();
     for (int i = 0; i < waiting.size(); i++) {
-      boolean home = spots.get(i).filter(s -> s.leader().isEmpty()).isPresent();
+      boolean home = spots.get(i).filter(s -> !s.isLed()).isPresent();
       if (waiting.get(i).ground().isPresent()) {
         housed.merge(waiting.get(i).lines().get(0), home, Boolean::logicalAnd);
       }

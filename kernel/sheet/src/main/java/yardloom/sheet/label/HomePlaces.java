@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import yardloom.kernel.draw.Mark.Anchor;
+import yardloom.sheet.paper.Box;
 import yardloom.sheet.paper.Xy;
 
 /**
@@ -92,14 +93,22 @@ final class HomePlaces {
           && space.isFree(p.quad())
           && p.isAllowed(() -> rivals.isNearest(p.box(), request))) {
         Linework.Under under = p.under(space.linework(), price, best.cost() - p.cost());
-        best = best.orCheaper(spot(p), p.cost() + price.each() * under.all());
+        best =
+            best.orCheaper(
+                new LabelSpot(p.box(), tick(request, p.box()), p.upright()),
+                p.cost() + price.each() * under.all());
       }
     }
     return best;
   }
 
-  private static LabelSpot spot(Place place) {
-    return new LabelSpot(place.box(), Optional.empty(), place.upright());
+  /** A stroke to the ground that a text beside it names, so that it is not read as another's. */
+  private Optional<LabelSpot.Leader> tick(LabelRequest request, Box box) {
+    if (request.ground().isEmpty() || !request.isCentred()) {
+      return Optional.empty();
+    }
+    LabelSpot.Leader tick = LedPlaces.leader(request, box);
+    return Optional.of(tick).filter(t -> space.isLeaderFree(t.from(), t.to()));
   }
 
   private LabelOffer atTheGround(LabelRequest request) {
@@ -149,7 +158,7 @@ final class HomePlaces {
                 + PER_CROSSING_INSIDE * under.all()
                 + perSymbol * under.symbols();
         if (cost < best.cost() || cost == best.cost() && i < bestAt) {
-          best = new LabelOffer(spot(p), cost);
+          best = new LabelOffer(new LabelSpot(p.box(), Optional.empty(), p.upright()), cost);
           bestAt = i;
         }
       }

@@ -29,8 +29,14 @@ final class LedPlaces {
   /** The more so if it names a ground itself; what names a point is read at its leader. */
   private static final double GROUND_ON_GROUND = 20;
 
-  /** Of a place anywhere. */
-  private static final double FAR = 60;
+  /** What costs more than this stands badly: a free place further off may be better. */
+  static final double FAR = 45;
+
+  /** A long line over a house or other beds seems to belong to these. */
+  private static final double OVER_OTHERS_PER_MM = 0.6;
+
+  /** Of the free places by distance; those further off have longer leaders. */
+  private static final int MOST_TRIED = 60;
 
   /** The eye does not follow a longer line; a number is read at its point or not at all. */
   private static final double FARTHEST_MM = 90;
@@ -112,24 +118,26 @@ final class LedPlaces {
   }
 
   /** From the point, or from just inside the edge of the ground where that is nearest. */
-  private static LabelSpot.Leader leader(LabelRequest request, Box box) {
+  static LabelSpot.Leader leader(LabelRequest request, Box box) {
     Xy from =
         request
             .ground()
-            .map(g -> inward(g.nearest(box.nearest(request.anchor())), request.anchor()))
+            .map(g -> inward(g, g.nearest(box.nearest(request.anchor())), request.anchor()))
             .orElse(request.anchor());
     return new LabelSpot.Leader(from, box.nearest(from));
   }
 
-  private static Xy inward(Xy edge, Xy heart) {
+  /** Not through what is as thin as a fence. */
+  private static Xy inward(Footprint ground, Xy edge, Xy heart) {
     double way = edge.distance(heart);
     double share = way == 0 ? 0 : Math.min(1, INTO_GROUND_MM / way);
-    return edge.towards(heart, share);
+    Xy inside = edge.towards(heart, share);
+    return ground.contains(inside) ? inside : edge;
   }
 
   /**
-   * The free place of the drawing that is nearest to the point, if it is near enough; none on
-   * ground that another label names.
+   * The cheapest of the free places of the drawing that are nearest to the point, if there are any
+   * near enough; none on ground that another label names.
    */
   LabelOffer anywhere(LabelRequest request) {
     List<Box> boxes = new ArrayList<>();
@@ -144,14 +152,30 @@ final class LedPlaces {
         }
       }
     }
-    return boxes.stream()
-        .sorted(Comparator.comparing((Box b) -> b.centre().distance(request.anchor())))
-        .filter(b -> space.isFree(Quad.of(b)) && !rivals.isOnForeignGround(b, request))
-        .map(b -> new LabelSpot(b, Optional.of(leader(request, b)), false))
-        .filter(s -> s.leader().filter(l -> space.isLeaderFree(l.from(), l.to())).isPresent())
-        .findFirst()
-        .map(s -> new LabelOffer(s, FAR))
-        .orElse(LabelOffer.NONE);
+    boxes.sort(Comparator.comparing((Box b) -> b.centre().distance(request.anchor())));
+    List<LabelSpot> free =
+        boxes.stream()
+            .filter(b -> space.isFree(Quad.of(b)) && !rivals.isOnForeignGround(b, request))
+            .map(b -> new LabelSpot(b, Optional.of(leader(request, b)), false))
+            .filter(s -> s.leader().filter(l -> space.isLeaderFree(l.from(), l.to())).isPresent())
+            .limit(MOST_TRIED)
+            .toList();
+    LabelOffer best = LabelOffer.NONE;
+    for (LabelSpot spot : free) {
+      LabelSpot.Leader leader = spot.leader().orElseThrow();
+      double cost =
+          LEADER
+              + LEADER_PER_MM * leader.from().distance(leader.to())
+              + OVER_OTHERS_PER_MM * rivals.mmOverOthers(leader.from(), leader.to(), request)
+              + space.linework().crossingCost(leader.from(), leader.to());
+      if (cost < best.cost()) {
+        double most = best.cost() - cost;
+        Linework.Price price = new Linework.Price(HomePlaces.PER_CROSSING, 0, 0);
+        cost += price.each() * space.linework().under(spot.box(), price, most).all();
+        best = best.orCheaper(spot, cost);
+      }
+    }
+    return best;
   }
 
   /**
