@@ -16,6 +16,7 @@ import java.util.function.Supplier;
 import java.util.function.ToDoubleFunction;
 import yardloom.kernel.fact.Again;
 import yardloom.kernel.fact.Results;
+import yardloom.kernel.hands.Hands;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.recall.Recall;
 import yardloom.kernel.study.Outcome;
@@ -156,7 +157,7 @@ public final class RedrawBenchmark {
     recall.keep();
     last = outcome;
     at[2] = nowMs();
-    List<ComposedSheet> sheets = SheetSet.of(outcome, Papers.of(null, plan), memory);
+    List<ComposedSheet> sheets = SheetSet.of(outcome, Papers.of(null, plan), memory, Hands.ONE);
     at[3] = nowMs();
     int drawn = 0;
     for (ComposedSheet sheet : sheets) {
