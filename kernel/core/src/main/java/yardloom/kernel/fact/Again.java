@@ -21,6 +21,11 @@ public interface Again {
         }
       };
 
+  /** Who decides in the run over a part of the plan, which is told of that part by itself. */
+  default Again part(String name) {
+    return AFRESH;
+  }
+
   /** A run over {@code plan} begins; {@code facts} fills while calculators give. */
   void over(Plan plan, Results facts);
 

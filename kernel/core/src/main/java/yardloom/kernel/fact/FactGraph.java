@@ -206,13 +206,15 @@ public final class FactGraph {
     parts.forEach(
         (name, part) -> {
           Results its = facts();
-          run(part, Again.AFRESH, its, needed, hands);
+          Again own = again.part(name);
+          own.over(part, its);
+          run(part, own, its, needed, hands);
           results.addPart(new PartOfPlan(name, part, its), together);
         });
     results.giveNoneOf(together);
     run(
         plan,
-        Again.AFRESH,
+        again,
         results,
         order.stream().filter(c -> !c.gives().stream().allMatch(FactKey::together)).toList(),
         hands);

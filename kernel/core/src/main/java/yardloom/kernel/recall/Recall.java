@@ -2,10 +2,12 @@ package yardloom.kernel.recall;
 
 import java.util.Collections;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.SortedSet;
+import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.function.Supplier;
@@ -39,6 +41,12 @@ public final class Recall implements Again {
   /** What each reader made when it last worked, even if that was some runs ago. */
   private final Map<String, Piece.Shelf> pieces = new HashMap<>();
 
+  /** The memories of the parts of a plan that is made in parts, by their names. */
+  private final Map<String, Recall> parts = new TreeMap<>();
+
+  /** The parts that the present run has. */
+  private final Set<String> present = new HashSet<>();
+
   /** One run. */
   private static final class Run {
     private final Answers answers;
@@ -56,6 +64,13 @@ public final class Recall implements Again {
   public void over(Plan plan, Results facts) {
     now = new Run(plan, facts);
     worked.clear();
+    present.clear();
+  }
+
+  @Override
+  public Again part(String name) {
+    present.add(name);
+    return parts.computeIfAbsent(name, n -> new Recall());
   }
 
   @Override
@@ -69,6 +84,8 @@ public final class Recall implements Again {
     // What was compared is about the run before, which is not needed any more.
     last.changes.clear();
     last.places.clear();
+    parts.keySet().retainAll(present);
+    parts.values().forEach(Recall::keep);
   }
 
   /**
@@ -84,7 +101,9 @@ public final class Recall implements Again {
 
   /** Those that worked in this run, by kind and name; the others' earlier results still held. */
   public SortedSet<String> worked() {
-    return Collections.unmodifiableSortedSet(worked);
+    SortedSet<String> all = new TreeSet<>(worked);
+    parts.values().forEach(p -> all.addAll(p.worked));
+    return Collections.unmodifiableSortedSet(all);
   }
 
   @Override

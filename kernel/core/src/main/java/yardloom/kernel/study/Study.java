@@ -17,7 +17,7 @@ import yardloom.kernel.table.TableMaker;
 
 /**
  * Runs calculators, checks, table makers and painters over a plan, once each, in an order that
- * depends only on what is loaded. A plan that is made in parts remembers nothing from run to run.
+ * depends only on what is loaded.
  */
 public final class Study {
   private final Plugins plugins;
@@ -51,8 +51,7 @@ public final class Study {
     Map<String, Plan> parts = parts(plan);
     Hands some = again == Again.AFRESH ? hands : Hands.ONE;
     Results results = plugins.graph().run(plan, again, parts, readOfParts(), some);
-    return new StudyRun(plugins, plan, results, parts.isEmpty() ? again : Again.AFRESH, some)
-        .outcome();
+    return new StudyRun(plugins, plan, results, again, some).outcome();
   }
 
   /**

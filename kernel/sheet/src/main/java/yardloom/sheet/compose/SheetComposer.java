@@ -100,7 +100,7 @@ public final class SheetComposer {
     return composeSet(requests, Hands.ONE);
   }
 
-  /** The same by several at once; with a memory that is empty. */
+  /** The same by several at once. */
   public List<ComposedSheet> composeSet(List<SheetRequest> requests, Hands hands) {
     List<List<Filled>> pages = new ArrayList<>();
     List<SheetRequest> sorted =
@@ -131,24 +131,44 @@ public final class SheetComposer {
   }
 
   /**
-   * Fills each sheet as if the others held none of its optional tables, for the memory. Most are so
-   * in the end; of the others the drawing, which takes the longest, mostly stands as it was drawn
-   * here.
+   * Fills each sheet for the memory as if the others stood as in the last set, or else as if they
+   * held none of its optional tables. Most are so in the end; of the others the drawing, which
+   * takes the longest, mostly stands as it was drawn here.
    */
   private void fillAhead(List<SheetRequest> sorted, Hands hands) {
-    SheetIndex index = new SheetIndex(1);
+    SheetIndex first = new SheetIndex(1);
     for (SheetRequest request : sorted) {
       if (SheetIndex.isAskedBy(request)) {
-        index.itself();
+        first.itself();
       } else {
-        index.add(request.sheet().title(), WIDEST_SCALE, request.paper());
+        first.add(request.sheet().title(), WIDEST_SCALE, request.paper());
       }
     }
     hands.all(
         sorted.stream()
+            .map(this::likely)
             .<Supplier<List<Filled>>>map(
-                r -> () -> memory.filled(SheetIndex.isAskedBy(r) ? index.in(r) : r, this::fill))
+                r -> () -> memory.filled(SheetIndex.isAskedBy(r) ? index(r, first) : r, this::fill))
             .toList());
+  }
+
+  private SheetRequest index(SheetRequest request, SheetIndex first) {
+    int at = memory.inSet(request.sheet().id());
+    return at < 0
+        ? first.in(request)
+        : index(memory.pages().get(at).size(), at, memory.pages()).in(request);
+  }
+
+  /** With those of its optional tables that had not found room before it in the last set. */
+  private SheetRequest likely(SheetRequest request) {
+    int at = memory.inSet(request.sheet().id());
+    if (at < 0) {
+      return request;
+    }
+    Set<String> open =
+        memory.open(at).optional().stream().map(Table::id).collect(Collectors.toSet());
+    return request.withOptional(
+        request.optional().stream().filter(t -> open.contains(t.id())).toList());
   }
 
   /**
@@ -162,11 +182,7 @@ public final class SheetComposer {
     if (at < 0) {
       return List.of();
     }
-    List<Table> optional = memory.open(at).optional();
-    Set<String> open = optional.stream().map(Table::id).collect(Collectors.toSet());
-    SheetRequest now =
-        request.withOptional(
-            request.optional().stream().filter(t -> open.contains(t.id())).toList());
+    SheetRequest now = likely(request);
     List<List<Filled>> pages = new ArrayList<>(memory.pages());
     pages.set(
         at, SheetIndex.isAskedBy(now) ? withIndex(now, at, pages) : memory.filled(now, this::fill));
@@ -181,17 +197,22 @@ public final class SheetComposer {
     int guess = 0;
     do {
       guess++;
-      SheetIndex index = new SheetIndex(guess);
-      for (int i = 0; i < pages.size(); i++) {
-        if (i == at) {
-          index.itself();
-        } else {
-          pages.get(i).forEach(p -> index.add(p.title(), p.scale(), p.request().paper()));
-        }
-      }
-      filled = memory.filled(index.in(request), this::fill);
+      filled = memory.filled(index(guess, at, pages).in(request), this::fill);
     } while (filled.size() != guess);
     return filled;
+  }
+
+  /** The index of a set, on so many pages in the place of sheet {@code at}. */
+  private static SheetIndex index(int itself, int at, List<List<Filled>> pages) {
+    SheetIndex index = new SheetIndex(itself);
+    for (int i = 0; i < pages.size(); i++) {
+      if (i == at) {
+        index.itself();
+      } else {
+        pages.get(i).forEach(p -> index.add(p.title(), p.scale(), p.request().paper()));
+      }
+    }
+    return index;
   }
 
   /**

@@ -10,6 +10,7 @@ import java.util.concurrent.CountDownLatch;
 import java.util.function.Consumer;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import yardloom.kernel.hands.Hands;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
@@ -90,7 +91,12 @@ final class WatchCommand implements Callable<Integer> {
 
       @Override
       public List<ComposedSheet> sheets(Outcome outcome) {
-        return SheetSet.of(outcome, Papers.of(null, outcome.plan()), memory);
+        return SheetSet.of(outcome, Papers.of(null, outcome.plan()), memory, hands());
+      }
+
+      @Override
+      public Hands hands() {
+        return toolkit.hands();
       }
     };
   }

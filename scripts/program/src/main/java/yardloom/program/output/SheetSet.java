@@ -91,8 +91,9 @@ public final class SheetSet {
   /**
    * The sheets that the plan asks for; those that are as they were the last time are the very same.
    */
-  public static List<ComposedSheet> of(Outcome outcome, Paper paper, SheetMemory memory) {
-    return of(outcome, paper, List.of(), memory, Hands.ONE);
+  public static List<ComposedSheet> of(
+      Outcome outcome, Paper paper, SheetMemory memory, Hands hands) {
+    return of(outcome, paper, List.of(), memory, hands);
   }
 
   /**

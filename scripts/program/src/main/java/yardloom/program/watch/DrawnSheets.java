@@ -5,6 +5,8 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Supplier;
+import yardloom.kernel.hands.Hands;
 import yardloom.sheet.compose.ComposedSheet;
 import yardloom.sheet.svg.ArcMemory;
 import yardloom.sheet.svg.SvgWriter;
@@ -20,39 +22,42 @@ final class DrawnSheets {
   /** The sheets of the picture {@code version}, all of them. */
   void become(Some all, long version) {
     Map<String, Drawn> next = new LinkedHashMap<>();
-    all.svgs()
-        .forEach(
-            (sheet, svg) -> {
-              Drawn before = drawn.get(sheet.id());
-              boolean same = before != null && before.svg().equals(svg);
-              next.put(sheet.id(), new Drawn(sheet, svg, same ? before.since() : version));
-            });
+    for (Written one : all.sheets()) {
+      Drawn before = drawn.get(one.sheet().id());
+      boolean same = before != null && before.svg().equals(one.svg());
+      next.put(
+          one.sheet().id(), new Drawn(one.sheet(), one.svg(), same ? before.since() : version));
+    }
     drawn = next;
     arcs.next();
   }
 
+  /** A sheet and its text. */
+  private record Written(ComposedSheet sheet, String svg) {}
+
   /** Some sheets and their text. */
-  record Some(Map<ComposedSheet, String> svgs) {}
+  record Some(List<Written> sheets) {}
 
   /** Writes those that are not the very ones that are drawn. */
-  Some written(List<ComposedSheet> sheets) {
-    Map<ComposedSheet, String> svgs = new LinkedHashMap<>();
-    for (ComposedSheet sheet : sheets) {
-      Drawn before = drawn.get(sheet.id());
-      boolean same = before != null && before.sheet() == sheet;
-      svgs.put(sheet, same ? before.svg() : SvgWriter.element(sheet, arcs));
-    }
-    return new Some(svgs);
+  Some written(List<ComposedSheet> sheets, Hands hands) {
+    return new Some(
+        hands.all(sheets.stream().<Supplier<Written>>map(s -> () -> written(s)).toList()));
+  }
+
+  private Written written(ComposedSheet sheet) {
+    Drawn before = drawn.get(sheet.id());
+    boolean same = before != null && before.sheet() == sheet;
+    return new Written(sheet, same ? before.svg() : SvgWriter.element(sheet, arcs));
   }
 
   /** Sets some sheets that are shown as the picture {@code version} has them; whether any is. */
   boolean put(Some some, long version) {
     boolean any = false;
-    for (Map.Entry<ComposedSheet, String> one : some.svgs().entrySet()) {
-      ComposedSheet sheet = one.getKey();
+    for (Written one : some.sheets()) {
+      ComposedSheet sheet = one.sheet();
       Drawn before = drawn.get(sheet.id());
-      if (before != null && !before.svg().equals(one.getValue())) {
-        drawn.put(sheet.id(), new Drawn(sheet, one.getValue(), version));
+      if (before != null && !before.svg().equals(one.svg())) {
+        drawn.put(sheet.id(), new Drawn(sheet, one.svg(), version));
         any = true;
       }
     }

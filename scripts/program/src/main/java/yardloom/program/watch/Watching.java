@@ -8,6 +8,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Consumer;
+import yardloom.kernel.hands.Hands;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.Problem;
 import yardloom.kernel.problem.ProblemCode;
@@ -34,6 +35,11 @@ public final class Watching implements AutoCloseable {
     Outcome study(Map<String, String> settings, String inView, Consumer<List<ComposedSheet>> first);
 
     List<ComposedSheet> sheets(Outcome outcome);
+
+    /** By whom sheets are written. */
+    default Hands hands() {
+      return Hands.ONE;
+    }
   }
 
   private final Drawer drawer;
@@ -112,7 +118,7 @@ public final class Watching implements AutoCloseable {
   }
 
   private void showFirst(List<ComposedSheet> pages) {
-    DrawnSheets.Some some = sheets.written(pages);
+    DrawnSheets.Some some = sheets.written(pages, Hands.ONE);
     synchronized (this) {
       if (sheets.put(some, version + 1)) {
         version++;
@@ -123,7 +129,7 @@ public final class Watching implements AutoCloseable {
 
   private void show(Outcome made, List<ComposedSheet> all, ScriptLines lines) {
     ObjectNode next = Picture.of(made, lines);
-    DrawnSheets.Some written = sheets.written(all);
+    DrawnSheets.Some written = sheets.written(all, drawer.hands());
     synchronized (this) {
       sheets.become(written, version + 1);
       picture = next;

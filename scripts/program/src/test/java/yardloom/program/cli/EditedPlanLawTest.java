@@ -28,6 +28,9 @@ import net.jqwik.api.Provide;
 import net.jqwik.api.ShrinkingMode;
 import net.jqwik.api.Tag;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import yardloom.kernel.hands.Hands;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.recall.Recall;
@@ -80,8 +83,9 @@ class EditedPlanLawTest {
       recall.keep();
       last = again;
       assertEquals(
-          drawings(SheetSet.of(whole, Papers.of(null, plan), new SheetMemory()), new ArcMemory()),
-          drawings(SheetSet.of(again, Papers.of(null, plan), memory), arcs),
+          drawings(
+              SheetSet.of(whole, Papers.of(null, plan), List.of(), Hands.ONE), new ArcMemory()),
+          drawings(SheetSet.of(again, Papers.of(null, plan), memory, TOOLKIT.hands()), arcs),
           after);
       arcs.next();
       Map<String, byte[]> files = files(whole);
@@ -130,24 +134,25 @@ class EditedPlanLawTest {
   }
 
   /** Every edit once, in an order that is shuffled but stays; chance has its turn behind heavy. */
-  @Test
-  void editedYard_byEveryEdit_isTheOneDrawnWithout() throws IOException {
+  @ParameterizedTest
+  @ValueSource(booleans = {false, true})
+  void editedYard_byEveryEdit_isTheOneDrawnWithout(boolean inStages) throws IOException {
     Random random = new Random(20261127);
     List<Step> steps = new ArrayList<>();
     for (EditedYard.Edit edit : EditedYard.Edit.values()) {
       steps.add(new Step(edit, random.nextInt(10)));
     }
     Collections.shuffle(steps, random);
-    editedYard_drawnWithMemory_isTheOneDrawnWithout(steps);
+    editedYard_drawnWithMemory_isTheOneDrawnWithout(inStages, steps);
   }
 
   @Tag("heavy")
   @Property(tries = 20, edgeCases = EdgeCasesMode.NONE, shrinking = ShrinkingMode.OFF)
-  void editedYard_drawnWithMemory_isTheOneDrawnWithout(@ForAll("steps") List<Step> steps)
-      throws IOException {
-    EditedYard yard = new EditedYard();
+  void editedYard_drawnWithMemory_isTheOneDrawnWithout(
+      @ForAll boolean inStages, @ForAll("steps") List<Step> steps) throws IOException {
+    EditedYard yard = new EditedYard(inStages);
     try (Desk desk = new Desk(Files.createTempFile("edited", ".groovy"))) {
-      assertTrue(desk.compare(yard.text(), "at first"));
+      assertTrue(desk.compare(yard.text(), "at first"), yard::text);
       for (Step step : steps) {
         yard.edit(step.edit(), step.by());
         assertTrue(desk.compare(yard.text(), steps + " up to " + step), () -> yard.text());
@@ -192,25 +197,37 @@ class EditedPlanLawTest {
 
   @Test
   void nothingChanged_nobodyWorks() throws IOException {
-    assertEquals(List.of(), workedAfter(EditedYard.Edit.NOTHING, 0));
+    assertEquals(List.of(), workedAfter(false, EditedYard.Edit.NOTHING, 0));
   }
 
   @Test
   void commentPutIn_nobodyWorks() throws IOException {
-    assertEquals(List.of(), workedAfter(EditedYard.Edit.COMMENT, 0));
+    assertEquals(List.of(), workedAfter(false, EditedYard.Edit.COMMENT, 0));
   }
 
+  /** Who joins what the stages plant works each time. */
   @Test
-  void bedMoved_climateAndHouseAreNotWorkedOutAgain() throws IOException {
-    List<String> worked = workedAfter(EditedYard.Edit.MOVE_BED, 3);
+  void nothingChangedInStages_onlyWhoJoinsTheirPlantsWorks() throws IOException {
+    assertEquals(
+        List.of(),
+        workedAfter(true, EditedYard.Edit.NOTHING, 0).stream()
+            .filter(w -> !w.contains("planting.") && !w.equals("table plant-schedule"))
+            .toList());
+  }
+
+  @ParameterizedTest
+  @ValueSource(booleans = {false, true})
+  void bedMoved_climateAndHouseAreNotWorkedOutAgain(boolean inStages) throws IOException {
+    List<String> worked = workedAfter(inStages, EditedYard.Edit.MOVE_BED, 3);
     assertTrue(worked.contains("table beds"), worked.toString());
     assertTrue(worked.contains("layer site.bed"), worked.toString());
     assertTrue(worked.stream().noneMatch(w -> w.contains("climate.")), worked.toString());
     assertTrue(!worked.contains("layer site.building"), worked.toString());
   }
 
-  private static List<String> workedAfter(EditedYard.Edit edit, int by) throws IOException {
-    EditedYard yard = new EditedYard();
+  private static List<String> workedAfter(boolean inStages, EditedYard.Edit edit, int by)
+      throws IOException {
+    EditedYard yard = new EditedYard(inStages);
     Recall recall = new Recall();
     Path script = Files.createTempFile("edited", ".groovy");
     Files.writeString(script, yard.text(), StandardCharsets.UTF_8);

@@ -39,9 +39,23 @@ final class EditedYard {
   private double wide = 4;
   private double houseRidge = 14;
   private boolean turned;
+  private final boolean inStages;
   private final List<Integer> trees = new ArrayList<>(List.of(8));
   private final List<Integer> beds = new ArrayList<>();
   private final List<Integer> comments = new ArrayList<>();
+
+  EditedYard() {
+    this(false);
+  }
+
+  /**
+   * A yard.
+   *
+   * @param inStages whether its berries are planted in the second year
+   */
+  EditedYard(boolean inStages) {
+    this.inStages = inStages;
+  }
 
   /** Does one thing to it; {@code by} is a number from 0 to 9. */
   void edit(Edit edit, int by) {
@@ -93,11 +107,13 @@ final class EditedYard {
             + plant
             + "'\n  drip emitter: 0.4.gph, spacing: 12.inch, rowSpacing: 16.inch\n}");
     said.add(
-        "bed('Berries', rect("
+        (inStages ? "stage('second year', from: '2027-03-06') { " : "")
+            + "bed('Berries', rect("
             + bedX
             + ".ft, 20.ft, wide, "
             + bedDepth
-            + ".ft), use: 'perennial') {\n  plant 'garden strawberry'\n}");
+            + ".ft), use: 'perennial') {\n  plant 'garden strawberry'\n}"
+            + (inStages ? " }" : ""));
     for (int bed : beds) {
       said.add(
           "bed 'More "

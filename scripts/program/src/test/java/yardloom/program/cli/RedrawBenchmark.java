@@ -16,6 +16,7 @@ import java.util.function.Supplier;
 import java.util.function.ToDoubleFunction;
 import yardloom.kernel.fact.Again;
 import yardloom.kernel.fact.Results;
+import yardloom.kernel.hands.Hands;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.recall.Recall;
 import yardloom.kernel.study.Outcome;
@@ -77,7 +78,9 @@ public final class RedrawBenchmark {
     for (int i = 0; i <= times; i++) {
       String moved =
           text.replace(
-              BED, "rect(3.5.ft + 7.ft * i + (i == 7 ? " + i % 7 * 0.1 + ".ft : 0.ft), 64");
+              BED,
+              // Never where it was before, so that the script is compiled each time too.
+              "rect(3.5.ft + 7.ft * i + (i == 7 ? " + (10 + i) + " * 0.025.ft : 0.ft), 64");
       Files.writeString(script, i == 0 ? text : moved);
       Redraw redraw = benchmark.redraw(script);
       System.out.println((i == 0 ? "first " : "redraw ") + words(redraw));
@@ -154,7 +157,7 @@ public final class RedrawBenchmark {
     recall.keep();
     last = outcome;
     at[2] = nowMs();
-    List<ComposedSheet> sheets = SheetSet.of(outcome, Papers.of(null, plan), memory);
+    List<ComposedSheet> sheets = SheetSet.of(outcome, Papers.of(null, plan), memory, Hands.ONE);
     at[3] = nowMs();
     int drawn = 0;
     for (ComposedSheet sheet : sheets) {
