@@ -87,19 +87,10 @@ final class HomePlaces {
           && rivals.isNearest(c.box(), request)) {
         double most = best.cost() - c.cost();
         double cost = c.cost() + space.linework().cost(c.box(), PER_CROSSING, most);
-        best = best.orCheaper(new LabelSpot(c.box(), tick(request, c.box()), c.upright()), cost);
+        best = best.orCheaper(new LabelSpot(c.box(), Optional.empty(), c.upright()), cost);
       }
     }
     return best;
-  }
-
-  /** A stroke to what a text beside it names, so that it is not read as another's. */
-  private Optional<LabelSpot.Leader> tick(LabelRequest request, Box box) {
-    if (!request.isCentred()) {
-      return Optional.empty();
-    }
-    LabelSpot.Leader tick = LedPlaces.leader(request, box);
-    return Optional.of(tick).filter(t -> space.isLeaderFree(t.from(), t.to()));
   }
 
   /** The first of the cheapest; from the cheapest place on, so that few have to be looked at. */
