@@ -134,8 +134,9 @@ final class LedPlaces {
               + OVER_OTHERS_PER_MM * rivals.mmOverOthers(leader.from(), leader.to(), request)
               + space.linework().crossingCost(leader.from(), leader.to());
       if (cost < best.cost()) {
+        Linework.Price price = new Linework.Price(HomePlaces.PER_CROSSING, 0, 0);
         double most = best.cost() - cost;
-        cost += space.linework().cost(spot.box(), HomePlaces.PER_CROSSING, most);
+        cost += price.each() * space.linework().under(spot.box(), price, most).all();
         best = best.orCheaper(spot, cost);
       }
     }
