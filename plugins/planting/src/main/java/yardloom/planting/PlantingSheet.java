@@ -13,6 +13,7 @@ import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.table.PartTables;
+import yardloom.planting.bloom.BloomFigure;
 import yardloom.planting.care.CareAct;
 import yardloom.planting.care.CareTable;
 import yardloom.planting.harvest.HarvestPlan;
@@ -57,6 +58,7 @@ public final class PlantingSheet implements SheetMaker {
         YardFacts.PLANTING_WINDOWS,
         YardFacts.PLANTING_DAYS,
         YardFacts.HARVEST,
+        YardFacts.STANDS,
         PlantPlaces.KEY,
         HarvestPlan.KEY,
         HarvestYear.KEY,
@@ -85,6 +87,7 @@ public final class PlantingSheet implements SheetMaker {
     PlantPlaces places = facts.get(PlantPlaces.KEY);
     panels.add(YoungView.of(plan, places));
     GuildSection.of(places, PlantKeys.of(places), plan.info().units()).ifPresent(panels::add);
+    panels.addAll(BloomFigure.of(plan, facts));
     panels.add(new Panel.Notes("Setting out plants", NOTES));
     return List.of(new SheetPlan(NUMBER, "planting", "Planting", panels));
   }

@@ -29,6 +29,7 @@ import yardloom.water.head.HeadPart;
 import yardloom.water.head.Supply;
 import yardloom.water.lawn.LawnTable;
 import yardloom.water.line.FittingTable;
+import yardloom.water.line.HeadFigure;
 import yardloom.water.line.HeadPlace;
 import yardloom.water.line.HeadTable;
 import yardloom.water.line.HydraulicsTable;
@@ -133,6 +134,7 @@ public final class IrrigationSheet implements SheetMaker {
       panels.addAll(times(plan, facts));
       panels.add(new Panel.TableBlock(new AsBuiltTable().make(plan, facts)));
     }
+    HeadFigure.of(plan, facts).ifPresent(panels::add);
     panels.add(new Panel.Notes("Head and timer", HeadPlace.notes(plan, facts)));
     return List.of(new SheetPlan(NUMBER, "irrigation", "Irrigation", panels));
   }

@@ -3,6 +3,7 @@ package yardloom.kernel.fact;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -11,6 +12,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import yardloom.kernel.fact.FactKey.Arity;
+import yardloom.kernel.hands.Hands;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.Problem;
@@ -21,8 +23,9 @@ import yardloom.kernel.problem.SourceRef;
  * The calculators in an order in which each runs after those it reads from.
  *
  * <p>The order is topological, ties by id, so it depends only on which calculators are loaded. No
- * threads, priorities or events; what is asked for first is up to {@link FactPull}, what is kept
- * from run to run is up to {@link Again}.
+ * priorities or events; what is asked for first is up to {@link FactPull}, what is kept from run to
+ * run is up to {@link Again}, how many work at once is up to {@link Hands}, and none of them shows
+ * in the facts.
  *
  * <p>References: [1] A. B. Kahn, Topological sorting of large networks, Communications of the ACM
  * 5(11), 1962, pp. 558-562.
@@ -30,10 +33,12 @@ import yardloom.kernel.problem.SourceRef;
 public final class FactGraph {
   private final List<Calculator> order;
   private final Map<String, List<String>> givers;
+  private final Map<String, Integer> places = new HashMap<>();
 
   private FactGraph(List<Calculator> order, Map<String, List<String>> givers) {
     this.order = order;
     this.givers = givers;
+    order.forEach(c -> places.put(c.id(), places.size()));
   }
 
   /**
@@ -150,7 +155,7 @@ public final class FactGraph {
   }
 
   /**
-   * Runs every calculator once.
+   * Runs every calculator once, one after the other.
    *
    * <p>A calculator whose needed ONE fact nobody gave is skipped and listed with the reason.
    *
@@ -158,10 +163,19 @@ public final class FactGraph {
    * @throws PlanException from a calculator, unchanged
    */
   public Results run(Plan plan, Again again) {
-    Results results = new Results();
+    return run(plan, again, Hands.ONE);
+  }
+
+  private Results run(Plan plan, Again again, Hands hands) {
+    Results results = facts();
     again.over(plan, results);
-    run(plan, again, results, order);
+    run(plan, again, results, order, hands);
     return results;
+  }
+
+  /** Facts that nobody has given yet. */
+  Results facts() {
+    return new Results(places);
   }
 
   /**
@@ -172,13 +186,18 @@ public final class FactGraph {
    * @param parts the plan while each part is made, by name and in order; with none it is {@link
    *     #run(Plan, Again)}
    * @param readOfParts what will be asked of the parts
+   * @param hands more than one for a plan that is worked out afresh
    */
   public Results run(
-      Plan plan, Again again, Map<String, Plan> parts, Collection<FactKey<?>> readOfParts) {
+      Plan plan,
+      Again again,
+      Map<String, Plan> parts,
+      Collection<FactKey<?>> readOfParts,
+      Hands hands) {
     if (parts.isEmpty()) {
-      return run(plan, again);
+      return run(plan, again, hands);
     }
-    Results results = new Results();
+    Results results = facts();
     again.over(plan, results);
     Set<FactKey<?>> together = togetherKeys();
     Set<FactKey<?>> wanted = new TreeSet<>(readOfParts);
@@ -186,8 +205,8 @@ public final class FactGraph {
     List<Calculator> needed = neededFor(wanted);
     parts.forEach(
         (name, part) -> {
-          Results its = new Results();
-          run(part, Again.AFRESH, its, needed);
+          Results its = facts();
+          run(part, Again.AFRESH, its, needed, hands);
           results.addPart(new PartOfPlan(name, part, its), together);
         });
     results.giveNoneOf(together);
@@ -195,7 +214,8 @@ public final class FactGraph {
         plan,
         Again.AFRESH,
         results,
-        order.stream().filter(c -> !c.gives().stream().allMatch(FactKey::together)).toList());
+        order.stream().filter(c -> !c.gives().stream().allMatch(FactKey::together)).toList(),
+        hands);
     return results;
   }
 
@@ -224,19 +244,36 @@ public final class FactGraph {
     return needed;
   }
 
-  static void run(Plan plan, Again again, Results results, List<Calculator> those) {
-    for (Calculator c : those) {
-      List<String> missing =
-          new TreeSet<>(c.needs())
-              .stream()
-                  .filter(k -> k.arity() == Arity.ONE && results.find(k).isEmpty())
-                  .map(FactKey::id)
-                  .toList();
-      if (missing.isEmpty()) {
-        results.add(c, again.of("calculator " + c.id(), () -> given(c, plan, results)));
-      } else {
-        results.skip(c.id(), "nobody gave " + String.join(", ", missing));
+  static void run(Plan plan, Again again, Results results, List<Calculator> those, Hands hands) {
+    hands.inTurn(afterWhom(those), i -> run(plan, again, results, those.get(i)));
+  }
+
+  /** For each of those, in order, the places of the others that it reads from. */
+  private static List<Set<Integer>> afterWhom(List<Calculator> those) {
+    Map<String, Set<Integer>> givers = new HashMap<>();
+    List<Set<Integer>> after = new ArrayList<>();
+    for (int i = 0; i < those.size(); i++) {
+      Set<Integer> before = new TreeSet<>();
+      ids(reads(those.get(i))).forEach(k -> before.addAll(givers.getOrDefault(k, Set.of())));
+      after.add(before);
+      for (String key : ids(those.get(i).gives())) {
+        givers.computeIfAbsent(key, k -> new TreeSet<>()).add(i);
       }
+    }
+    return after;
+  }
+
+  private static void run(Plan plan, Again again, Results results, Calculator c) {
+    List<String> missing =
+        new TreeSet<>(c.needs())
+            .stream()
+                .filter(k -> k.arity() == Arity.ONE && results.find(k).isEmpty())
+                .map(FactKey::id)
+                .toList();
+    if (missing.isEmpty()) {
+      results.add(c, again.of("calculator " + c.id(), () -> given(c, plan, results)));
+    } else {
+      results.skip(c.id(), "nobody gave " + String.join(", ", missing));
     }
   }
 

@@ -4,6 +4,7 @@ import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import yardloom.kernel.hands.Hands;
 import yardloom.kernel.plan.Plan;
 
 /**
@@ -14,13 +15,14 @@ public final class FactPull {
   private final FactGraph graph;
   private final Plan plan;
   private final Again again;
-  private final Results results = new Results();
+  private final Results results;
   private final Set<String> done = new HashSet<>();
 
   FactPull(FactGraph graph, Plan plan, Again again) {
     this.graph = graph;
     this.plan = plan;
     this.again = again;
+    results = graph.facts();
     again.over(plan, results);
   }
 
@@ -34,9 +36,7 @@ public final class FactPull {
     List<Calculator> needed =
         graph.neededFor(facts).stream().filter(c -> done.add(c.id())).toList();
     if (!needed.isEmpty()) {
-      FactGraph.run(plan, again, results, needed);
-      // Who was asked for first must not show in facts of several givers.
-      results.sortBy(graph.order());
+      FactGraph.run(plan, again, results, needed, Hands.ONE);
     }
   }
 }

@@ -1,8 +1,6 @@
 package yardloom.kernel.fact;
 
 import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -12,8 +10,13 @@ import java.util.TreeSet;
 import yardloom.kernel.fact.FactKey.Arity;
 import yardloom.kernel.plan.Reads;
 
-/** All facts of a plan with their givers, and the calculators that were skipped. */
+/**
+ * All facts of a plan with their givers, and the calculators that were skipped. The values of a
+ * fact of several givers stand in the order of these, whoever gave first. Thread-safe, so that
+ * several may give and read at once.
+ */
 public final class Results implements Facts {
+  private final Map<String, Integer> places;
   private final Map<String, List<Given<?>>> facts = new TreeMap<>();
   private final Map<String, String> skipped = new TreeMap<>();
   private final Set<String> closed = new TreeSet<>();
@@ -24,10 +27,15 @@ public final class Results implements Facts {
   /** One value under its key, as a calculator gives it. */
   record Gift<T>(FactKey<T> key, T value) {}
 
-  Results() {}
+  /**
+   * @param places of the givers, by id
+   */
+  Results(Map<String, Integer> places) {
+    this.places = places;
+  }
 
   /** The values under the key of that id with their givers, whatever they are; for comparing. */
-  public List<Given<?>> given(String id) {
+  public synchronized List<Given<?>> given(String id) {
     return List.copyOf(facts.getOrDefault(id, List.of()));
   }
 
@@ -35,14 +43,14 @@ public final class Results implements Facts {
   public <T> List<Given<T>> given(FactKey<T> key) {
     Reads.note(Reads.Topic.FACT, key.id());
     List<Given<T>> found = new ArrayList<>();
-    for (Given<?> g : facts.getOrDefault(key.id(), List.of())) {
+    for (Given<?> g : given(key.id())) {
       found.add(new Given<>(key.type().cast(g.value()), g.giver()));
     }
     return List.copyOf(found);
   }
 
   /** Calculators that did not run, with the reason. */
-  public Map<String, String> skipped() {
+  public synchronized Map<String, String> skipped() {
     return Map.copyOf(skipped);
   }
 
@@ -65,7 +73,7 @@ public final class Results implements Facts {
     return given(key).stream().map(Given::value).toList();
   }
 
-  void skip(String calculator, String reason) {
+  synchronized void skip(String calculator, String reason) {
     skipped.put(calculator, reason);
   }
 
@@ -87,7 +95,7 @@ public final class Results implements Facts {
               giver.id() + " gives " + key.id() + " without declaring it");
         }
         boolean given =
-            facts.containsKey(key.id())
+            !given(key.id()).isEmpty()
                 || gifts.stream().anyMatch(g -> g.key().id().equals(key.id()));
         if (key.arity() == Arity.ONE && given) {
           throw new IllegalStateException(giver.id() + " gives " + key.id() + " twice");
@@ -98,7 +106,7 @@ public final class Results implements Facts {
   }
 
   /** What a part of the plan gave of {@code together} is a value of the whole. */
-  void addPart(PartOfPlan part, Set<FactKey<?>> together) {
+  synchronized void addPart(PartOfPlan part, Set<FactKey<?>> together) {
     facts
         .computeIfAbsent(PartOfPlan.FACT.id(), k -> new ArrayList<>())
         .add(new Given<>(part, "plan"));
@@ -110,26 +118,23 @@ public final class Results implements Facts {
   }
 
   /** What is given of these from now on is left out: all of it is there. */
-  void giveNoneOf(Set<FactKey<?>> keys) {
+  synchronized void giveNoneOf(Set<FactKey<?>> keys) {
     closed.addAll(FactGraph.ids(keys));
   }
 
-  /** Sets the values of each key in the order of their givers. */
-  void sortBy(List<Calculator> givers) {
-    Map<String, Integer> places = new HashMap<>();
-    givers.forEach(c -> places.put(c.id(), places.size()));
-    facts.values().forEach(all -> all.sort(Comparator.comparing(g -> places.get(g.giver()))));
-  }
-
   /** Adds what a calculator gave. */
-  void add(Calculator giver, List<Gift<?>> gifts) {
+  synchronized void add(Calculator giver, List<Gift<?>> gifts) {
+    int place = places.get(giver.id());
     for (Gift<?> gift : gifts) {
       if (closed.contains(gift.key().id())) {
         continue;
       }
-      facts
-          .computeIfAbsent(gift.key().id(), k -> new ArrayList<>())
-          .add(new Given<>(gift.value(), giver.id()));
+      List<Given<?>> all = facts.computeIfAbsent(gift.key().id(), k -> new ArrayList<>());
+      int at = all.size();
+      while (at > 0 && places.get(all.get(at - 1).giver()) > place) {
+        at--;
+      }
+      all.add(at, new Given<>(gift.value(), giver.id()));
     }
   }
 }

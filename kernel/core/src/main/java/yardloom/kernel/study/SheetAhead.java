@@ -18,6 +18,7 @@ import yardloom.kernel.draw.SheetMaker;
 import yardloom.kernel.draw.SheetPlan;
 import yardloom.kernel.fact.Again;
 import yardloom.kernel.fact.FactPull;
+import yardloom.kernel.hands.Hands;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.spi.Plugins;
 import yardloom.kernel.table.SheetUse;
@@ -43,7 +44,7 @@ final class SheetAhead {
     this.again = again;
     this.before = before;
     facts = plugins.graph().pull(plan, again);
-    run = new StudyRun(plugins, plan, facts.results(), again);
+    run = new StudyRun(plugins, plan, facts.results(), again, Hands.ONE);
   }
 
   /** The outcome with that sheet as it is now; empty if no maker gave a sheet of that id. */

@@ -10,6 +10,7 @@ import yardloom.kernel.check.Finding;
 import yardloom.kernel.fact.Again;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Results;
+import yardloom.kernel.hands.Hands;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.spi.Plugins;
 import yardloom.kernel.table.TableMaker;
@@ -20,9 +21,16 @@ import yardloom.kernel.table.TableMaker;
  */
 public final class Study {
   private final Plugins plugins;
+  private final Hands hands;
 
   public Study(Plugins plugins) {
+    this(plugins, Hands.ONE);
+  }
+
+  /** The same by several at once, as far as a plan is worked out afresh. */
+  public Study(Plugins plugins, Hands hands) {
     this.plugins = plugins;
+    this.hands = hands;
   }
 
   /**
@@ -41,8 +49,10 @@ public final class Study {
    */
   public Outcome of(Plan plan, Again again) {
     Map<String, Plan> parts = parts(plan);
-    Results results = plugins.graph().run(plan, again, parts, readOfParts());
-    return new StudyRun(plugins, plan, results, parts.isEmpty() ? again : Again.AFRESH).outcome();
+    Hands some = again == Again.AFRESH ? hands : Hands.ONE;
+    Results results = plugins.graph().run(plan, again, parts, readOfParts(), some);
+    return new StudyRun(plugins, plan, results, parts.isEmpty() ? again : Again.AFRESH, some)
+        .outcome();
   }
 
   /**
@@ -67,8 +77,8 @@ public final class Study {
    * @throws yardloom.kernel.problem.PlanException if the plan's data make a calculation impossible
    */
   public List<Finding> check(Plan plan) {
-    Results results = plugins.graph().run(plan, Again.AFRESH, parts(plan), readOfParts());
-    return new StudyRun(plugins, plan, results, Again.AFRESH).findings();
+    Results results = plugins.graph().run(plan, Again.AFRESH, parts(plan), readOfParts(), hands);
+    return new StudyRun(plugins, plan, results, Again.AFRESH, hands).findings();
   }
 
   /** The plan while each of its parts is made; none where it is made at once. */

@@ -15,6 +15,7 @@ import java.util.SortedMap;
 import java.util.SortedSet;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import yardloom.kernel.check.Check;
@@ -33,6 +34,7 @@ import yardloom.kernel.fact.DeclaredReader;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.fact.Results;
+import yardloom.kernel.hands.Hands;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.spi.Plugins;
@@ -50,12 +52,14 @@ final class StudyRun {
   private final Plan plan;
   private final Results results;
   private final Again again;
+  private final Hands hands;
 
-  StudyRun(Plugins plugins, Plan plan, Results results, Again again) {
+  StudyRun(Plugins plugins, Plan plan, Results results, Again again, Hands hands) {
     this.plugins = plugins;
     this.plan = plan;
     this.results = results;
     this.again = again;
+    this.hands = hands;
   }
 
   /** All results. */
@@ -63,15 +67,20 @@ final class StudyRun {
     List<Finding> findings = findings();
     Map<TableMaker, Made> made = made();
     Map<String, String> makers = new TreeMap<>();
-    List<SheetPlan> sheets = sheets(offers(made), makers);
+    List<SheetPlan> sheets = new ArrayList<>();
+    SortedMap<Layer, DrawnLayer> layers = new TreeMap<>();
+    Offers offers = offers(made);
+    hands
+        .<Runnable>all(Stream.concat(sheets(offers, makers, sheets), layers(layers)).toList())
+        .forEach(Runnable::run);
     return new Outcome(
         plan,
         results,
         findings,
         tables(made.values(), findings),
-        layers(),
+        Collections.unmodifiableSortedMap(layers),
         cautions(),
-        sheets,
+        sheets.stream().sorted().toList(),
         onPaper(made),
         readings(),
         makers);
@@ -98,12 +107,15 @@ final class StudyRun {
     return plugins.all().stream().flatMap(p -> p.painters().stream()).toList();
   }
 
-  private SortedMap<Layer, DrawnLayer> layers() {
-    SortedMap<Layer, DrawnLayer> layers = new TreeMap<>();
-    for (Painter painter : painters()) {
-      layer(painter).ifPresent(drawn -> layers.put(painter.layer(), drawn));
-    }
-    return Collections.unmodifiableSortedMap(layers);
+  /** Work that draws a layer and gives what fills {@code layers} with it. */
+  private Stream<Supplier<Runnable>> layers(SortedMap<Layer, DrawnLayer> layers) {
+    return painters().stream()
+        .map(
+            painter ->
+                () -> {
+                  Optional<DrawnLayer> layer = layer(painter);
+                  return () -> layer.ifPresent(drawn -> layers.put(painter.layer(), drawn));
+                });
   }
 
   /** The layer of one painter; empty if it draws nothing. */
@@ -127,17 +139,18 @@ final class StudyRun {
   /** What the checks find, sorted; accepted ones marked. */
   List<Finding> findings() {
     List<Finding> findings = new ArrayList<>();
-    checks()
-        .sorted(Comparator.comparing(Check::id))
-        .forEach(
-            check ->
-                findings.addAll(
-                    again.of(
-                        "check " + check.id(),
-                        () -> check.run(plan, declared(check.id(), check.reads())))));
+    hands
+        .<List<Finding>>all(
+            checks().sorted(Comparator.comparing(Check::id)).map(this::found).toList())
+        .forEach(findings::addAll);
     findings.addAll(skipped());
     Set<String> rules = checks().map(Check::id).collect(Collectors.toCollection(TreeSet::new));
     return Accepting.of(plan, findings, rules).stream().sorted().toList();
+  }
+
+  private Supplier<List<Finding>> found(Check check) {
+    return () ->
+        again.of("check " + check.id(), () -> check.run(plan, declared(check.id(), check.reads())));
   }
 
   /** One note for each missing fact, not for what falls away only because of another. */
@@ -187,10 +200,13 @@ final class StudyRun {
 
   /** Every maker with its table of this plan. */
   private Map<TableMaker, Made> made() {
+    List<TableMaker> makers = plugins.all().stream().flatMap(p -> p.tables().stream()).toList();
+    List<Made> tables =
+        hands.all(makers.stream().<Supplier<Made>>map(m -> () -> madeNowOrBefore(m)).toList());
     Map<TableMaker, Made> made = new LinkedHashMap<>();
-    plugins.all().stream()
-        .flatMap(p -> p.tables().stream())
-        .forEach(m -> made.put(m, madeNowOrBefore(m)));
+    for (int i = 0; i < makers.size(); i++) {
+      made.put(makers.get(i), tables.get(i));
+    }
     return made;
   }
 
@@ -238,22 +254,24 @@ final class StudyRun {
   }
 
   /**
-   * The sheets of all makers.
+   * Work of each sheet maker, and what fills the last two with its sheets.
    *
    * @param makers filled with who made each
    */
-  private List<SheetPlan> sheets(Offers offers, Map<String, String> makers) {
+  private Stream<Supplier<Runnable>> sheets(
+      Offers offers, Map<String, String> makers, List<SheetPlan> sheets) {
     return plugins.all().stream()
         .flatMap(p -> p.sheets().stream())
         .sorted(Comparator.comparing(SheetMaker::id))
-        .flatMap(
-            m -> {
-              List<SheetPlan> made = sheets(m, offers);
-              made.forEach(s -> makers.put(s.id(), m.id()));
-              return made.stream();
-            })
-        .sorted()
-        .toList();
+        .map(
+            m ->
+                () -> {
+                  List<SheetPlan> made = sheets(m, offers);
+                  return () -> {
+                    made.forEach(s -> makers.put(s.id(), m.id()));
+                    sheets.addAll(made);
+                  };
+                });
   }
 
   /** The sheets of one maker. */

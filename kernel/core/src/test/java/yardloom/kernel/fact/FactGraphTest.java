@@ -7,12 +7,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.Random;
 import java.util.Set;
 import java.util.function.BiConsumer;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import org.junit.jupiter.api.Test;
+import yardloom.kernel.hands.LastFirst;
 import yardloom.kernel.plan.Draft;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.plan.PlanInfo;
@@ -181,5 +183,36 @@ class FactGraphTest {
     Derived<String> text = given.map(n -> n + " beds");
     assertEquals("4 beds", text.value());
     assertEquals(given.inputs(), text.inputs());
+  }
+
+  /** Walls give before trees, and whoever reads them still hears of trees first. */
+  @Test
+  void run_lastFirst_givesTheSameFactsInTheSameOrder() {
+    FactGraph graph = FactGraph.of(chain());
+    Results inOrder = graph.run(PLAN);
+    Results lastFirst = graph.run(PLAN, Again.AFRESH, Map.of(), Set.of(), new LastFirst());
+    assertEquals("tree+wall", lastFirst.get(SUN));
+    for (FactKey<?> key : List.of(SHADE, SUN, DEMAND)) {
+      assertEquals(inOrder.given(key), lastFirst.given(key));
+    }
+  }
+
+  /** In order b stops the run; c, which fails too, would have come after it. */
+  @Test
+  void run_lastFirstAndTwoFail_throwsTheFailureOfTheFirst() {
+    FactGraph graph =
+        FactGraph.of(
+            List.of(
+                calculator("b.demand", Set.of(), Set.of(DEMAND), (in, out) -> fail("b")),
+                calculator("c.sun", Set.of(), Set.of(SUN), (in, out) -> fail("c"))));
+    PlanException thrown =
+        assertThrows(
+            PlanException.class,
+            () -> graph.run(PLAN, Again.AFRESH, Map.of(), Set.of(), new LastFirst()));
+    assertEquals("b", thrown.problems().get(0).message());
+  }
+
+  private static void fail(String what) {
+    throw new PlanException(ProblemCode.OUT_OF_RANGE, what);
   }
 }

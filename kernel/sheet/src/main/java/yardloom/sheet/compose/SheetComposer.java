@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import yardloom.kernel.draw.LegendEntry;
 import yardloom.kernel.draw.Palette;
@@ -15,6 +16,7 @@ import yardloom.kernel.draw.Panel;
 import yardloom.kernel.draw.SheetPlan;
 import yardloom.kernel.draw.Style;
 import yardloom.kernel.draw.TextMetrics;
+import yardloom.kernel.hands.Hands;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableFormat;
 import yardloom.sheet.paper.ColumnGrid;
@@ -95,9 +97,17 @@ public final class SheetComposer {
    * several sheets stands on the first that has room.
    */
   public List<ComposedSheet> composeSet(List<SheetRequest> requests) {
+    return composeSet(requests, Hands.ONE);
+  }
+
+  /** The same by several at once; with a memory that is empty. */
+  public List<ComposedSheet> composeSet(List<SheetRequest> requests, Hands hands) {
     List<List<Filled>> pages = new ArrayList<>();
     List<SheetRequest> sorted =
         requests.stream().sorted(Comparator.comparing(SheetRequest::sheet)).toList();
+    if (hands != Hands.ONE) {
+      fillAhead(sorted, hands);
+    }
     List<SheetRequest> opens = new ArrayList<>();
     Set<String> placed = new HashSet<>();
     for (SheetRequest request : sorted) {
@@ -118,6 +128,27 @@ public final class SheetComposer {
     }
     memory.set(opens, pages);
     return numbered(pages.stream().flatMap(List::stream).toList());
+  }
+
+  /**
+   * Fills each sheet as if the others held none of its optional tables, for the memory. Most are so
+   * in the end; of the others the drawing, which takes the longest, mostly stands as it was drawn
+   * here.
+   */
+  private void fillAhead(List<SheetRequest> sorted, Hands hands) {
+    SheetIndex index = new SheetIndex(1);
+    for (SheetRequest request : sorted) {
+      if (SheetIndex.isAskedBy(request)) {
+        index.itself();
+      } else {
+        index.add(request.sheet().title(), WIDEST_SCALE, request.paper());
+      }
+    }
+    hands.all(
+        sorted.stream()
+            .<Supplier<List<Filled>>>map(
+                r -> () -> memory.filled(SheetIndex.isAskedBy(r) ? index.in(r) : r, this::fill))
+            .toList());
   }
 
   /**
@@ -291,7 +322,7 @@ public final class SheetComposer {
 
   /** The optional tables that stand in one piece, as blocks. */
   private Map<Block, Table> optional(SheetRequest request, ColumnGrid grid) {
-    TableFormat format = new TableFormat(request.info().units(), request.info().currency());
+    TableFormat format = TableFormat.of(request.info());
     Map<Block, Table> blocks = new LinkedHashMap<>();
     for (Table table : request.optional()) {
       List<Block> parts = TableBlock.of(table, format, type(request), grid.content().width());
@@ -316,7 +347,7 @@ public final class SheetComposer {
   }
 
   private List<Block> blocks(SheetRequest request, ColumnGrid grid) {
-    TableFormat format = new TableFormat(request.info().units(), request.info().currency());
+    TableFormat format = TableFormat.of(request.info());
     double width = grid.content().width();
     // As much as a fresh page offers across all its columns.
     double height = new Page(grid, titleHeight(request, grid, title(request, 1), "")).room(width);

@@ -11,13 +11,15 @@ import yardloom.sheet.paper.View;
 
 /**
  * Sheets of the last time, for a plan that is drawn again after each edit. A set composed with it
- * is the one composed without. Not thread-safe.
+ * is the one composed without. For one set at a time, whose sheets may be filled at once.
  */
 public final class SheetMemory {
   private final LastTime<SheetRequest, List<SheetComposer.Filled>> pages = new LastTime<>();
   private final LastTime<Numbered, ComposedSheet> sheets = new LastTime<>();
 
   private final LastTime<DrawingRequest, Drawing> drawings = new LastTime<>();
+
+  private final LinesLeft linesLeft = new LinesLeft();
 
   /** All that a drawing is made of. */
   record DrawingRequest(SortedMap<Layer, List<Mark>> layers, View view, Box area, boolean pocket) {}
@@ -38,10 +40,15 @@ public final class SheetMemory {
     return drawings.of(sheet + " " + request.view().mmPerM() + " " + request.area(), request, draw);
   }
 
+  LinesLeft linesLeft() {
+    return linesLeft;
+  }
+
   /** Keeps a whole set, its requests without optional tables that stand on earlier sheets. */
   void set(List<SheetRequest> requests, List<List<SheetComposer.Filled>> pages) {
     opens = List.copyOf(requests);
     set = List.copyOf(pages);
+    linesLeft.next();
   }
 
   /** Where in the last set that sheet stands; -1 if it does not. */

@@ -335,7 +335,7 @@ public final class DrawingLabels {
     return w.ground().isPresent()
         && waiting.size() <= LabelPlacer.MANY
         && GroundPlaces.in(w.ground().get(), request(w), w.upright()).stream()
-            .map(GroundPlaces.Candidate::box)
+            .map(Place::box)
             .anyMatch(box -> w.ground().get().contains(box) && space.linework().isClear(box));
   }
 

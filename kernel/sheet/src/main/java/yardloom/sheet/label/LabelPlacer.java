@@ -118,7 +118,7 @@ final class LabelPlacer {
         return LabelOffer.NONE;
       }
     }
-    LabelOffer near = ticked(request, home.best(request));
+    LabelOffer near = home.best(request);
     if (request.rank() > LAST_LED) {
       return near;
     }
@@ -128,21 +128,6 @@ final class LabelPlacer {
     }
     LabelOffer anywhere = led.anywhere(request);
     return anywhere.cost() < best.cost() ? anywhere : best;
-  }
-
-  /** With a stroke to the ground that a text beside it names: it is not read as another's then. */
-  private LabelOffer ticked(LabelRequest request, LabelOffer near) {
-    if (near == LabelOffer.NONE || !request.isCentred()) {
-      return near;
-    }
-    Box box = near.spot().box();
-    Optional<LabelSpot.Leader> tick =
-        request
-            .ground()
-            .filter(g -> !g.contains(box))
-            .map(g -> LedPlaces.leader(request, box))
-            .filter(t -> space.isLeaderFree(t.from(), t.to()));
-    return new LabelOffer(new LabelSpot(box, tick, near.spot().upright()), near.cost());
   }
 
   /** Whether it lies in its ground, on no line or symbol; that of a point may lie anywhere. */

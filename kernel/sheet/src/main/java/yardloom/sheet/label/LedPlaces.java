@@ -2,7 +2,9 @@ package yardloom.sheet.label;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import yardloom.sheet.paper.Box;
 import yardloom.sheet.paper.Quad;
@@ -41,41 +43,74 @@ final class LedPlaces {
 
   private static final double FARTHEST_NUMBER_MM = 17;
 
+  private static final Linework.Price PER_LINE = new Linework.Price(HomePlaces.PER_CROSSING, 0, 0);
+
   private final LabelSpace space;
   private final Rivals rivals;
+
+  /** The rings about what each label names, as far as they were looked at. */
+  private final Map<LabelRequest, List<Led[]>> known = new IdentityHashMap<>();
 
   LedPlaces(LabelSpace space, Rivals rivals) {
     this.space = space;
     this.rivals = rivals;
   }
 
+  /** A place and the leader to it. */
+  private record Led(Place place, LabelSpot.Leader leader) {}
+
   /** The cheapest place with a leader, if it is cheaper than {@code near}. */
   LabelOffer orLed(LabelRequest request, LabelOffer near) {
+    List<Led[]> rings = known.computeIfAbsent(request, r -> new ArrayList<>());
     LabelOffer best = near;
-    for (double ring : RINGS_MM) {
+    for (int i = 0; i < RINGS_MM.length; i++) {
+      double ring = RINGS_MM[i];
       if (best.cost() < LEADER + LEADER_PER_MM * ring
           || request.isNumber() && ring > FARTHEST_NUMBER_MM) {
         break;
       }
-      for (int d = 0; d < RING_DIRECTIONS; d++) {
-        double angle = 2 * Math.PI * d / RING_DIRECTIONS;
-        Xy direction = new Xy(StrictMath.sin(angle), -StrictMath.cos(angle));
-        Box box = beside(request, direction, ring);
-        double least = LEADER + LEADER_PER_MM * ring + 0.01 * d;
-        if (least < best.cost() && space.isFree(Quad.of(box))) {
-          LabelSpot.Leader leader = leader(request, box);
-          if (space.isLeaderFree(leader.from(), leader.to())) {
-            double cost =
-                least
-                    + space.linework().cost(box, HomePlaces.PER_CROSSING, best.cost() - least)
-                    + (rivals.isOnForeignGround(box, request) ? onForeignGround(request) : 0)
-                    + space.linework().crossingCost(leader.from(), leader.to());
-            best = best.orCheaper(new LabelSpot(box, Optional.of(leader), false), cost);
-          }
+      if (i == rings.size()) {
+        rings.add(ring(request, ring));
+      }
+      for (Led led : rings.get(i)) {
+        if (led.place().cost() < best.cost() && isFree(led)) {
+          best = orCheaper(best, request, led);
         }
       }
     }
     return best;
+  }
+
+  private static Led[] ring(LabelRequest request, double ring) {
+    Led[] all = new Led[RING_DIRECTIONS];
+    for (int d = 0; d < RING_DIRECTIONS; d++) {
+      double angle = 2 * Math.PI * d / RING_DIRECTIONS;
+      Xy direction = new Xy(StrictMath.sin(angle), -StrictMath.cos(angle));
+      Box box = beside(request, direction, ring);
+      double least = LEADER + LEADER_PER_MM * ring + 0.01 * d;
+      all[d] = new Led(new Place(box, false, least), leader(request, box));
+    }
+    return all;
+  }
+
+  private boolean isFree(Led led) {
+    return space.isFree(led.place().quad())
+        && space.isLeaderFree(led.leader().from(), led.leader().to());
+  }
+
+  private LabelOffer orCheaper(LabelOffer best, LabelRequest request, Led led) {
+    Place p = led.place();
+    double most = best.cost() - p.cost();
+    double cost = p.cost() + PER_LINE.each() * p.under(space.linework(), PER_LINE, most).all();
+    if (cost >= best.cost()) {
+      return best;
+    }
+    boolean foreign = !p.isAllowed(() -> !rivals.isOnForeignGround(p.box(), request));
+    double crossed =
+        p.more(() -> space.linework().crossingCost(led.leader().from(), led.leader().to()));
+    return best.orCheaper(
+        new LabelSpot(p.box(), Optional.of(led.leader()), false),
+        cost + (foreign ? onForeignGround(request) : 0) + crossed);
   }
 
   private static double onForeignGround(LabelRequest request) {
@@ -134,8 +169,8 @@ final class LedPlaces {
               + OVER_OTHERS_PER_MM * rivals.mmOverOthers(leader.from(), leader.to(), request)
               + space.linework().crossingCost(leader.from(), leader.to());
       if (cost < best.cost()) {
-        Linework.Price price = new Linework.Price(HomePlaces.PER_CROSSING, 0, 0);
         double most = best.cost() - cost;
+        Linework.Price price = new Linework.Price(HomePlaces.PER_CROSSING, 0, 0);
         cost += price.each() * space.linework().under(spot.box(), price, most).all();
         best = best.orCheaper(spot, cost);
       }

@@ -17,6 +17,7 @@ import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
+import yardloom.kernel.hands.Hands;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
@@ -173,7 +174,7 @@ final class BatchCommand implements Callable<Integer> {
     Plan read = toolkit.read(base.resolve(plan), lot.settings());
     Paper paper = Papers.of(sheet, read);
     SheetSet.requireRoom(read, paper);
-    Outcome outcome = toolkit.study(read);
+    Outcome outcome = toolkit.study(read, Hands.ONE);
     PlanWriter writer = new PlanWriter(outcome, paper, wanted);
     OutputFolder.write(base.resolve(out).resolve(lot.name()), writer::write);
     return LotFigures.of(lot, outcome);

@@ -160,7 +160,8 @@ final class DrawCommand implements Callable<Integer> {
                 outcome,
                 Papers.of(sheet, outcome.plan()),
                 EnumSet.copyOf(kinds),
-                sheets == null ? List.of() : sheets)
+                sheets == null ? List.of() : sheets,
+                main.toolkit().hands())
             .withDpi(dpi);
     KeptDrawing told =
         new KeptDrawing(

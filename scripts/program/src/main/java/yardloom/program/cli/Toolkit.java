@@ -10,9 +10,11 @@ import java.util.TreeSet;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
 import yardloom.kernel.check.Finding;
+import yardloom.kernel.hands.Hands;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.problem.Nearest;
 import yardloom.kernel.problem.PlanException;
+import yardloom.kernel.problem.Problem;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.problem.SourceRef;
 import yardloom.kernel.recall.Recall;
@@ -26,6 +28,7 @@ import yardloom.language.limit.RunLimits;
 import yardloom.language.run.PlanRunner;
 import yardloom.language.run.ReadPlan;
 import yardloom.program.cache.ProcessCache;
+import yardloom.program.hands.ManyHands;
 import yardloom.program.plugin.PluginJars;
 
 /** The loaded plugins and what is built from them. */
@@ -103,6 +106,11 @@ final class Toolkit {
     return blaming(() -> runner().read(script, settings));
   }
 
+  /** What is wrong with a script as an editor has it; nothing of it runs. */
+  List<Problem> problems(Path script, String text) {
+    return runner().check(script, text);
+  }
+
   /** The words that a plan speaks, in its JSON form. */
   List<Step> record(Path script, Map<String, String> settings) {
     return blaming(() -> runner().record(script, settings));
@@ -132,11 +140,21 @@ final class Toolkit {
 
   /** What the checks find; no table, drawing or sheet is made. */
   List<Finding> check(Plan plan) {
-    return new Study(plugins).check(plan);
+    return new Study(plugins, hands()).check(plan);
   }
 
   Outcome study(Plan plan) {
-    return new Study(plugins).of(plan);
+    return study(plan, hands());
+  }
+
+  /** The same by those hands, for who works on several plans at once. */
+  Outcome study(Plan plan, Hands hands) {
+    return new Study(plugins, hands).of(plan);
+  }
+
+  /** Of plugins from outside nobody knows whether they bear to be asked by several at once. */
+  Hands hands() {
+    return jars.plugins().isEmpty() ? new ManyHands() : Hands.ONE;
   }
 
   /** The outcome with one sheet as it is now and all else as it was; empty if there is none. */

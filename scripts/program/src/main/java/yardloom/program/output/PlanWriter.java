@@ -3,17 +3,21 @@ package yardloom.program.output;
 import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.io.UncheckedIOException;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Supplier;
 import yardloom.kernel.diary.DiaryEntry;
 import yardloom.kernel.draw.Layer;
 import yardloom.kernel.draw.Mark;
+import yardloom.kernel.hands.Hands;
 import yardloom.kernel.study.DrawnLayer;
 import yardloom.kernel.study.Outcome;
 import yardloom.kernel.table.CsvWriter;
@@ -37,6 +41,7 @@ public final class PlanWriter {
   private final TableFormat format;
   private final List<ComposedSheet> sheets;
   private final int dpi;
+  private final Hands hands;
 
   /**
    * Composes the sheets, if any of the kinds shows them; nothing is written yet.
@@ -44,30 +49,34 @@ public final class PlanWriter {
    * @throws yardloom.kernel.problem.PlanException if the site plan does not fit on the paper
    */
   public PlanWriter(Outcome outcome, Paper paper, Set<OutputKind> kinds) {
-    this(outcome, paper, kinds, List.of());
+    this(outcome, paper, kinds, List.of(), Hands.ONE);
   }
 
   /**
-   * The same with only the sheets that are asked for.
+   * The same with only the sheets that are asked for, if some are, and by several at once.
    *
    * @throws yardloom.kernel.problem.PlanException if there is no such sheet, or the site plan does
    *     not fit on the paper
    */
-  public PlanWriter(Outcome outcome, Paper paper, Set<OutputKind> kinds, List<String> asked) {
+  public PlanWriter(
+      Outcome outcome, Paper paper, Set<OutputKind> kinds, List<String> asked, Hands hands) {
     this(
         outcome,
         kinds,
         // Sheets that are named are looked for, even where none is written.
         asked.isEmpty() && kinds.stream().noneMatch(OutputKind::hasSheets)
             ? List.of()
-            : SheetSet.of(outcome, paper, asked),
-        PngWriter.USUAL_DPI);
+            : SheetSet.of(outcome, paper, asked, hands),
+        PngWriter.USUAL_DPI,
+        hands);
   }
 
-  private PlanWriter(Outcome outcome, Set<OutputKind> kinds, List<ComposedSheet> sheets, int dpi) {
+  private PlanWriter(
+      Outcome outcome, Set<OutputKind> kinds, List<ComposedSheet> sheets, int dpi, Hands hands) {
+    this.hands = hands;
     this.outcome = outcome;
     this.kinds = Set.copyOf(kinds);
-    this.format = new TableFormat(outcome.plan().info().units(), outcome.plan().info().currency());
+    this.format = TableFormat.of(outcome.plan().info());
     this.sheets = sheets;
     this.dpi = dpi;
   }
@@ -82,7 +91,7 @@ public final class PlanWriter {
     if (kinds.contains(OutputKind.PNG)) {
       sheets.forEach(sheet -> PngWriter.requireRoom(sheet.paper(), dots));
     }
-    return new PlanWriter(outcome, kinds, sheets, dots);
+    return new PlanWriter(outcome, kinds, sheets, dots, hands);
   }
 
   /** What is written, in one line: sheets where there are any, and tables. */
@@ -114,7 +123,7 @@ public final class PlanWriter {
   public void write(Path folder) throws IOException {
     List<SvgSheet> drawn =
         kinds.stream().anyMatch(OutputKind::hasSheets)
-            ? sheets.stream().map(SvgSheet::of).toList()
+            ? hands.all(sheets.stream().<Supplier<SvgSheet>>map(s -> () -> SvgSheet.of(s)).toList())
             : List.of();
     if (kinds.contains(OutputKind.SVG)) {
       writeDrawings(drawn, Files.createDirectories(folder.resolve("sheets")));
@@ -136,22 +145,6 @@ public final class PlanWriter {
       WorkbookWriter.write(
           outcome.tables(), format, folder.resolve(outcome.plan().info().id() + ".xlsx"));
     }
-    if (kinds.contains(OutputKind.CSV)) {
-      Path tableFolder = Files.createDirectories(folder.resolve("tables"));
-      for (Table table : outcome.tables()) {
-        writeTable(table, format, tableFolder);
-      }
-    }
-    if (kinds.contains(OutputKind.JSON)) {
-      try (OutputStream out = open(folder.resolve("results.json"))) {
-        ResultsJson.write(outcome, format, out);
-      }
-      if (GeoJsonWriter.canWrite(outcome.plan())) {
-        try (OutputStream out = open(folder.resolve("site.geojson"))) {
-          GeoJsonWriter.write(outcome.plan(), out);
-        }
-      }
-    }
     if (kinds.contains(OutputKind.GEOJSON)) {
       writeLayers(folder);
     }
@@ -162,14 +155,73 @@ public final class PlanWriter {
           CalendarWriter.text(outcome.plan().info(), diary),
           StandardCharsets.UTF_8);
     }
-    Files.writeString(
-        folder.resolve("calculations.txt"),
-        CalculationsText.of(outcome, format),
-        StandardCharsets.UTF_8);
-    Files.writeString(
-        folder.resolve("findings.txt"),
-        FindingsText.of(outcome.findings(), outcome.plan().info().units()),
-        StandardCharsets.UTF_8);
+    atOnce(figures(folder));
+  }
+
+  /** Writes a file or some. */
+  private interface Piece {
+    void write() throws IOException;
+  }
+
+  private void atOnce(List<Piece> pieces) throws IOException {
+    try {
+      hands.all(
+          pieces.stream()
+              .<Supplier<Piece>>map(
+                  piece ->
+                      () -> {
+                        try {
+                          piece.write();
+                        } catch (IOException e) {
+                          throw new UncheckedIOException(e);
+                        }
+                        return piece;
+                      })
+              .toList());
+    } catch (UncheckedIOException e) {
+      throw e.getCause();
+    }
+  }
+
+  /** The files of figures and words, the longest to make first. */
+  private List<Piece> figures(Path folder) {
+    List<Piece> pieces = new ArrayList<>();
+    pieces.add(
+        () ->
+            Files.writeString(
+                folder.resolve("calculations.txt"),
+                CalculationsText.of(outcome, format),
+                StandardCharsets.UTF_8));
+    if (kinds.contains(OutputKind.JSON)) {
+      pieces.add(() -> writeResults(folder));
+    }
+    if (kinds.contains(OutputKind.CSV)) {
+      pieces.add(
+          () -> {
+            Path tableFolder = Files.createDirectories(folder.resolve("tables"));
+            for (Table table : outcome.tables()) {
+              writeTable(table, format, tableFolder);
+            }
+          });
+    }
+    pieces.add(
+        () ->
+            Files.writeString(
+                folder.resolve("findings.txt"),
+                FindingsText.of(outcome.findings(), outcome.plan().info().units()),
+                StandardCharsets.UTF_8));
+    return pieces;
+  }
+
+  private void writeResults(Path folder) throws IOException {
+    try (OutputStream out = open(folder.resolve("results.json"))) {
+      ResultsJson.write(outcome, format, out);
+    }
+    if (GeoJsonWriter.canWrite(outcome.plan())) {
+      try (OutputStream out = open(folder.resolve("site.geojson"))) {
+        GeoJsonWriter.write(outcome.plan(), out);
+      }
+    }
   }
 
   /** Without a site nothing lies anywhere on earth, and no folder is made. */

@@ -21,6 +21,7 @@ import yardloom.kernel.draw.Panel;
 import yardloom.kernel.draw.Panel.SitePlan.Base;
 import yardloom.kernel.draw.SheetPlan;
 import yardloom.kernel.draw.Theme;
+import yardloom.kernel.hands.Hands;
 import yardloom.kernel.plan.Attributes;
 import yardloom.kernel.plan.Lot;
 import yardloom.kernel.plan.Plan;
@@ -72,15 +73,16 @@ public final class SheetSet {
    * @throws PlanException (UNKNOWN_WORD) if there is no such sheet, (OUT_OF_RANGE) if the lot does
    *     not fit on the paper
    */
-  public static List<ComposedSheet> of(Outcome outcome, Paper paper, List<String> asked) {
-    return of(outcome, paper, asked, new SheetMemory());
+  public static List<ComposedSheet> of(
+      Outcome outcome, Paper paper, List<String> asked, Hands hands) {
+    return of(outcome, paper, asked, new SheetMemory(), hands);
   }
 
   private static List<ComposedSheet> of(
-      Outcome outcome, Paper paper, List<String> asked, SheetMemory memory) {
+      Outcome outcome, Paper paper, List<String> asked, SheetMemory memory, Hands hands) {
     List<SheetPlan> chosen = WantedSheets.of(outcome, asked);
     try {
-      return new SheetSet(outcome, paper, memory).compose(chosen);
+      return new SheetSet(outcome, paper, memory).compose(chosen, hands);
     } catch (PlanException e) {
       throw atLot(outcome.plan(), e);
     }
@@ -90,7 +92,7 @@ public final class SheetSet {
    * The sheets that the plan asks for; those that are as they were the last time are the very same.
    */
   public static List<ComposedSheet> of(Outcome outcome, Paper paper, SheetMemory memory) {
-    return of(outcome, paper, List.of(), memory);
+    return of(outcome, paper, List.of(), memory, Hands.ONE);
   }
 
   /**
@@ -142,9 +144,9 @@ public final class SheetSet {
     return e.at(plan.lot().map(Lot::place).orElse(SourceRef.NONE));
   }
 
-  private List<ComposedSheet> compose(List<SheetPlan> chosen) {
+  private List<ComposedSheet> compose(List<SheetPlan> chosen, Hands hands) {
     return new SheetComposer(FontWidths.shipped(), memory)
-        .composeSet(requests(chosen, plan -> true));
+        .composeSet(requests(chosen, plan -> true), hands);
   }
 
   /**

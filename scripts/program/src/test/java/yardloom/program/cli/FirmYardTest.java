@@ -16,6 +16,7 @@ import java.util.function.ToDoubleFunction;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import yardloom.kernel.hands.Hands;
 import yardloom.kernel.study.Outcome;
 import yardloom.program.output.SheetSet;
 import yardloom.sheet.compose.ComposedSheet;
@@ -139,7 +140,7 @@ class FirmYardTest {
     write(PLAN, FIRM);
     Toolkit toolkit = Toolkit.load();
     Outcome outcome = toolkit.study(toolkit.read(dir.resolve("own.groovy"), Map.of()));
-    return SheetSet.of(outcome, Paper.usual(outcome.plan().info().units()), List.of());
+    return SheetSet.of(outcome, Paper.usual(outcome.plan().info().units()), List.of(), Hands.ONE);
   }
 
   /** Width and height of the largest path of that style: a legend's swatch is smaller. */

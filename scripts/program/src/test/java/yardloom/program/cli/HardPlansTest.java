@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import yardloom.kernel.hands.Hands;
 import yardloom.kernel.study.Outcome;
 import yardloom.program.output.SheetSet;
 import yardloom.sheet.compose.ComposedSheet;
@@ -162,7 +163,7 @@ class HardPlansTest {
     Toolkit toolkit = Toolkit.load();
     Outcome outcome = toolkit.study(toolkit.read(file, Map.of()));
     List<ComposedSheet> sheets =
-        SheetSet.of(outcome, Paper.usual(outcome.plan().info().units()), List.of());
+        SheetSet.of(outcome, Paper.usual(outcome.plan().info().units()), List.of(), Hands.ONE);
     assertEquals(Set.of(), PointNumbers.missing(sheets));
     for (ComposedSheet sheet : sheets) {
       assertEquals(List.of(), InkAudit.problems(sheet, FontWidths.shipped()), sheet.id());

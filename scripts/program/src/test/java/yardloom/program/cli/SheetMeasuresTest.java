@@ -20,6 +20,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import yardloom.facts.YardFacts;
 import yardloom.facts.mulch.Material;
 import yardloom.facts.mulch.MulchSurface;
+import yardloom.kernel.hands.Hands;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.study.Outcome;
 import yardloom.kernel.unit.UnitSystem;
@@ -84,7 +85,8 @@ class SheetMeasuresTest {
         demo,
         d -> {
           Outcome outcome = Samples.outcome(d);
-          return SheetSet.of(outcome, Paper.usual(outcome.plan().info().units()), List.of());
+          return SheetSet.of(
+              outcome, Paper.usual(outcome.plan().info().units()), List.of(), Hands.ONE);
         });
   }
 

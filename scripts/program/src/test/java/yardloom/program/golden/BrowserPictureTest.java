@@ -16,6 +16,7 @@ import javax.imageio.ImageIO;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import yardloom.kernel.hands.Hands;
 import yardloom.kernel.study.Outcome;
 import yardloom.program.cli.Samples;
 import yardloom.program.export.PngWriter;
@@ -96,7 +97,7 @@ class BrowserPictureTest {
     Outcome outcome = Samples.outcome(demo);
     Paper paper = Paper.usual(outcome.plan().info().units());
     ComposedSheet sheet =
-        SheetSet.of(outcome, paper, List.of("layout", id)).stream()
+        SheetSet.of(outcome, paper, List.of("layout", id), Hands.ONE).stream()
             .filter(s -> s.id().equals(id))
             .findFirst()
             .orElseThrow();

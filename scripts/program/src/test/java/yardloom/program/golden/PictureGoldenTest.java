@@ -12,6 +12,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import yardloom.kernel.hands.Hands;
 import yardloom.kernel.study.Outcome;
 import yardloom.program.cli.Samples;
 import yardloom.program.export.PngWriter;
@@ -55,7 +56,7 @@ class PictureGoldenTest {
   /** As it is in a set: asked for alone, it would carry the cautions of all. */
   private static ComposedSheet sheet(Outcome outcome, String id) {
     Paper paper = Paper.usual(outcome.plan().info().units());
-    return SheetSet.of(outcome, paper, List.of("layout", id)).stream()
+    return SheetSet.of(outcome, paper, List.of("layout", id), Hands.ONE).stream()
         .filter(s -> s.id().equals(id))
         .findFirst()
         .orElseThrow();

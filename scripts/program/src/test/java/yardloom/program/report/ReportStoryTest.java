@@ -21,6 +21,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import yardloom.kernel.diary.DiaryEntry;
+import yardloom.kernel.hands.Hands;
 import yardloom.kernel.study.Outcome;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableFormat;
@@ -46,7 +47,7 @@ class ReportStoryTest {
     html =
         HtmlReport.page(
             outcome,
-            SheetSet.of(outcome, Paper.named("ARCH C"), List.of()).stream()
+            SheetSet.of(outcome, Paper.named("ARCH C"), List.of(), Hands.ONE).stream()
                 .map(SvgSheet::of)
                 .toList());
     page = HtmlReportTest.parse(html);
@@ -115,8 +116,7 @@ class ReportStoryTest {
     String said = page.getElementById(chart).selectFirst("desc").text();
     Table table =
         outcome.tables().stream().filter(t -> t.id().equals(id)).findFirst().orElseThrow();
-    TableFormat format =
-        new TableFormat(outcome.plan().info().units(), outcome.plan().info().currency());
+    TableFormat format = TableFormat.of(outcome.plan().info());
     List<String> rows = new ArrayList<>();
     for (int r = 0; r < table.rows().size(); r++) {
       boolean total = r >= table.rows().size() - table.totals();
@@ -160,7 +160,7 @@ class ReportStoryTest {
     String again =
         HtmlReport.page(
             outcome,
-            SheetSet.of(outcome, Paper.named("ARCH C"), List.of()).stream()
+            SheetSet.of(outcome, Paper.named("ARCH C"), List.of(), Hands.ONE).stream()
                 .map(SvgSheet::of)
                 .toList());
     assertEquals(html, again);

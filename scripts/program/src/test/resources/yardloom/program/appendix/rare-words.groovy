@@ -130,6 +130,7 @@ pipeSize '1 in PN10', bore: 1.02.inch, roll: 200.ft, tube: 'pressure pipe', sour
 pipeSizes 'size,bore_in,roll_ft\n2 in,2.067,300', only: false, name: 'pipes'
 headPart 'disc filter', like: 'filter', loss: 1.2.psi, at: 4.gpm, purpose: 'keeps out grains; rinse it monthly', source: publication('Leaflet', by: 'its maker', seen: 'memory')
 headParts 'part,after,loss_psi,at_gpm,purpose\nwater meter,timer,0.8,6,counts what the garden takes', name: 'parts'
-ownPlant 'fig-leaf gourd', like: 'winter squash', botanical: 'Cucurbita ficifolia', spread: 5.ft, yieldHigh: 40.lb, source: publication('Trial of gourds', by: 'our own garden', seen: 'read')
+ownPlant('fig-leaf gourd', like: 'winter squash', botanical: 'Cucurbita ficifolia', source: publication('Trial of gourds', by: 'our own garden', seen: 'read')) { grown spread: 5.ft ; yields high: 40.lb ; needs drainage: 'good' ; seasons pickFrom: 120, pickUntil: 150 ; pollinated 'partner', within: 80.ft ; traits roles: 'insect plant' }
 plantBook 'plant,like,spread_in,zone\nperry pear,European pear,240,5'
 stage('last of all') { note 'all of this is one stage', at: point(3.ft, 3.ft) }
+wateringZone(['framed', 'edged'])

@@ -66,7 +66,7 @@ public record Lateral(
     }
     double[] ends = {0, inletHeadM + Math.max(0, -risePerM) * spacingM * outlets};
     near(ends, inletHeadM, bore);
-    for (int i = 0; i < HALVINGS && ends[1] - ends[0] > 0; i++) {
+    for (int i = 0; i < HALVINGS; i++) {
       double middle = (ends[0] + ends[1]) / 2;
       if (middle == ends[0] || middle == ends[1]) {
         break;
