@@ -167,7 +167,7 @@ class StudiedSiteTest {
     assertEquals(OnPaper.ALWAYS, outcome.onPaper().get("setting-out"));
     Table tapes = ((Panel.TableBlock) layout.panels().get(4)).table();
     assertTrue(
-        tapes.title().startsWith("Tapes: first A to B, "), "in the form that a crew carries");
+        tapes.title().startsWith("Tapes in m: first A to B, "), "in the form that a crew carries");
     PaintedYard bedOnly = new PaintedYard();
     BedWords.bed(bedOnly.in, "Kale", box(14, 20, 2, 4), "annual", null, null);
     assertEquals(1, bedOnly.study().sheets().size(), "without a lot");

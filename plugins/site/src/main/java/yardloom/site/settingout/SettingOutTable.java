@@ -43,11 +43,16 @@ public final class SettingOutTable {
   private final TapePair tapes;
   private final Table.Builder table;
 
-  private SettingOutTable(Plan plan, SettingOut work, TapePair tapes, Table.Builder table) {
+  /** Whether the heading says that all is in metres, so that readings need not. */
+  private final boolean isBare;
+
+  private SettingOutTable(
+      Plan plan, SettingOut work, TapePair tapes, Table.Builder table, boolean isBare) {
     this.plan = plan;
     this.work = work;
     this.tapes = tapes;
     this.table = table;
+    this.isBare = isBare && plan.info().units() == UnitSystem.METRIC;
   }
 
   /** Empty if there is nothing to set out, or neither a building nor a lot to set out from. */
@@ -61,7 +66,7 @@ public final class SettingOutTable {
             .column(Column.text("side", "side of A-B"))
             .column(Column.text("check", "check between"));
     SettingOut work = SettingOut.of(plan);
-    work.tapes().ifPresent(tapes -> new SettingOutTable(plan, work, tapes, table).fill());
+    work.tapes().ifPresent(tapes -> new SettingOutTable(plan, work, tapes, table, false).fill());
     return table.build();
   }
 
@@ -74,15 +79,17 @@ public final class SettingOutTable {
     // What the crew tapes first stands over all that it tapes from there.
     String first =
         work.tapes().map(t -> ": first A to B, " + text(plan, t.a().distance(t.b()))).orElse("");
+    String unit = plan.info().units() == UnitSystem.METRIC ? " in m" : "";
     Table.Builder table =
-        Table.titled(ID, "Tapes" + first)
+        Table.titled(ID, "Tapes" + unit + first)
             .column(Column.text("point", "No."))
             .column(Column.text("from-a", "From A"))
             .column(Column.text("from-b", "From B"))
             .column(Column.text("side", "Side"))
             .column(Column.text("check", "Check"))
             .column(Column.text("done", "OK"));
-    work.tapes().ifPresent(tapes -> new SettingOutTable(plan, work, tapes, table).fillToCarry());
+    work.tapes()
+        .ifPresent(tapes -> new SettingOutTable(plan, work, tapes, table, true).fillToCarry());
     return table.build();
   }
 
@@ -219,7 +226,8 @@ public final class SettingOutTable {
   }
 
   private String text(Length exact) {
-    return text(plan, exact);
+    String text = text(plan, exact);
+    return isBare ? text.substring(0, text.length() - 2) : text;
   }
 
   private static String text(Plan plan, Length exact) {

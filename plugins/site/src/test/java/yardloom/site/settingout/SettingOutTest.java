@@ -22,6 +22,7 @@ import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.UnitSystem;
 import yardloom.site.bed.BedWords;
 import yardloom.site.built.BuiltWords;
+import yardloom.site.ground.LevelWords;
 import yardloom.site.lot.LotWords;
 import yardloom.site.path.PathWords;
 import yardloom.site.tree.TreeWords;
@@ -191,6 +192,29 @@ class SettingOutTest {
         row(4).get(2).replace("(building between)", "*"), texts(list.rows().get(6)).get(1));
     assertTrue(texts(list.rows().get(6)).get(1).endsWith(" *"));
     assertTrue(list.notes().stream().anyMatch(n -> n.contains("(*): take a third measure")));
+  }
+
+  /** A fall of 6 ft in 110: tapes held along the ground would be too long, so they are plumbed. */
+  @Test
+  void toCarry_onASlope_asksForThePlumbLine() {
+    LotWords.lot(in, List.of(p(-10, -10), p(60, -10), p(60, 100), p(-10, 100)), null);
+    house();
+    BedWords.bed(in, "b", box(0, 60, 30, 16), null, null, null);
+    assertTrue(
+        SettingOutTable.toCarry(draft.freeze()).notes().stream()
+            .noneMatch(n -> n.contains("plumb")));
+    LevelWords.levels(
+        in,
+        null,
+        block -> {
+          LevelWords.level(block, p(-10, -10), ft(100));
+          LevelWords.level(block, p(60, -10), ft(100));
+          LevelWords.level(block, p(60, 100), ft(94));
+          LevelWords.level(block, p(-10, 100), ft(94));
+        });
+    assertTrue(
+        SettingOutTable.toCarry(draft.freeze()).notes().stream()
+            .anyMatch(n -> n.contains("plumb")));
   }
 
   private static List<String> texts(List<Cell> row) {

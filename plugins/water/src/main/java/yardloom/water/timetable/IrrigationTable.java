@@ -48,7 +48,7 @@ public final class IrrigationTable implements TableMaker {
 
   @Override
   public OnPaper onPaper() {
-    return OnPaper.ALWAYS;
+    return OnPaper.IF_ROOM;
   }
 
   @Override
