@@ -8,7 +8,7 @@ if exist "%HOMEDIR%\lib" goto start
 where mvn >nul 2>nul || (echo yardloom: Maven ^(mvn^) is needed to build; install it first 1>&2 & exit /b 3)
 echo yardloom: building, about a minute on first use 1>&2
 if not exist "%HERE%program\target" mkdir "%HERE%program\target"
-call mvn -q -f "%HERE%..\pom.xml" -DskipTests package > "%HERE%program\target\build.log" 2>&1
+call mvn -q -f "%HERE%..\pom.xml" -DskipTests -Dmaven.source.skip -Dmaven.javadoc.skip package > "%HERE%program\target\build.log" 2>&1
 if errorlevel 1 goto unbuilt
 :start
 set "JAVA=java"
@@ -18,6 +18,7 @@ if errorlevel 1 goto nojava
 rem A plan is drawn in seconds: the second compiler and a parallel collector cost more than they give.
 set "QUICK=-XX:TieredStopAtLevel=1 -XX:+UseSerialGC"
 if "%~1"=="batch" set "QUICK="
+if "%~1"=="watch" set "QUICK=-XX:+UseSerialGC"
 "%JAVA%" -Xmx512m -Djava.awt.headless=true %QUICK% -cp "%HOMEDIR%\lib\*" yardloom.program.cli.Main %*
 exit /b %errorlevel%
 rem Outside of brackets, because a path such as "Program Files (x86)" would close them.

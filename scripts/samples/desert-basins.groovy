@@ -39,7 +39,7 @@ shadeStage 'mature'; sunPath point(32.ft, 70.ft)
 work crew: 3, hoursPerDay: 6, start: '2026-10-05'
 
 // Bare desert ground has no sod to smother: chips alone, deep, over all of it but the swales.
-sheetMulch { chipsOnly() ; chips perennial: 4.inch, annual: 2.inch, path: 3.inch, ground: 6.inch, treeRing: 4.inch }
+sheetMulch { chipsOnly() ; chips perennial: 3.inch, path: 3.inch, ground: 6.inch, treeRing: 4.inch ; compost perennial: 0.inch }
 for (y in [66, 85]) swale "swale ${y}", line([point(8.ft, y * 1.ft), point(58.ft, y * 1.ft)]), bottom: 2.ft, depth: 8.inch, sides: 3
 mulchedGround 'deep mulch', rect(-1.ft, 58.ft, 70.ft, 60.ft) & yard.shape
 path 'west path', line([point(2.ft, 44.ft), point(2.ft, 98.ft)]), width: 4.ft, use: 'barrow'

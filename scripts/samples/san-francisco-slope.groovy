@@ -46,13 +46,13 @@ swale 'upper swale', ground.contour(59.25.m).part(1.8.m, 8.4.m), bottom: 400.mm,
 
 bed('herb bed', rect(13.9.m, 1.4.m, 1.2.m, 7.m), use: 'perennial') {
   drip emitter: 2.lph, spacing: 30.cm, rowSpacing: 40.cm
-  plant 'thyme', share: 0.4
-  plant 'rosemary', share: 0.6
+  plant 'thyme', share: 0.25
+  plant 'sage', share: 0.35
+  plant 'rosemary', share: 0.4
 }
 beds('terrace', rect(19.8.m, 1.4.m, 5.8.m, 7.m), width: 1.2.m, gap: 1.1.m, bearing: 0.deg, paths: 'foot', use: 'perennial') {
   drip emitter: 2.lph, spacing: 30.cm, rowSpacing: 40.cm
-  plant 'sage', share: 0.5
-  plant 'garden strawberry', layout: 'staggered', share: 0.5
+  plant 'garden strawberry', layout: 'staggered'
 }
 for (i in 0..1) {
   tree("apple ${i + 1}", point(28.m, 3.m + 4.m * i), crown: 2.5.m, height: 2.5.m, leaf: 'deciduous', standing: false) {

@@ -51,8 +51,8 @@ path 'wall path', line([point(38.ft, 24.ft), point(38.ft, 54.ft)]), width: 4.ft,
 path 'drive path', line([point(39.ft, 54.ft), point(39.ft, 70.ft)]), width: 2.ft
 path 'berry path', line([point(45.5.ft, 24.ft), point(45.5.ft, 70.ft)]), width: 3.ft, use: 'barrow'
 def names = ['Shade bed', 'Greens', 'Strawberries', 'Dry herbs', 'Espaliers', 'Herbs', 'Raspberries']
-def kinds = [['lovage', 'sorrel'], ['kale', 'onion', 'lettuce'], ['garden strawberry'], ['rosemary', 'thyme'], ['chives', 'garlic chives'],
-  ['sage', 'sorrel'], ['red raspberry']]
+def kinds = [['lovage', 'lemon balm'], ['kale', 'Swiss chard', 'lettuce'], ['garden strawberry'], ['sage', 'thyme'], ['chives', 'woodland strawberry'],
+  ['sorrel', 'Welsh onion'], ['red raspberry']]
 for (i in 0..6) {
   def east = i == 5 ? rect(40.ft, 48.ft, 4.ft, 22.ft) : rect(40.ft, 24.ft, 4.ft, 22.ft)
   bed(names[i], i < 5 ? rect(5.ft, 57.ft + 7.ft * i, 30.ft, 4.ft) : east, use: i == 1 ? 'annual' : 'perennial') {

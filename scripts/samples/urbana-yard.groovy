@@ -9,8 +9,7 @@ soilNamed 'Catlin silt loam', depth: 24.inch
 def bedWidth = param('bedWidth', 4.ft, 'width of the berry and kitchen beds')
 // Baseline: the two front stakes. Three tapes to each rear stake check each other. The tape from the SE to
 // the NW stake first read 124.17 ft: its residual stood out, so it was dropped and taped again.
-def sw = point(0.ft, 0.ft); def se = point(60.ft, 0.ft)
-def corner = point(12.ft, 27.ft)
+def sw = point(0.ft, 0.ft); def se = point(60.ft, 0.ft); def corner = point(12.ft, 27.ft)
 def nw = tied('NW stake', near: point(0.ft, 120.ft)) {
   tape sw, 120.01.ft, name: 'SW stake'
   tape se, 134.17.ft, name: 'SE stake'
@@ -36,8 +35,8 @@ tap 'hose bib', point(42.ft, 54.ft), source: 'mains'
 roof 'rear slope', rect(11.ft, 40.5.ft, 34.ft, 14.5.ft), surface: 'asphalt shingle'
 utility 'gas line', line([point(6.ft, 0.ft), point(6.ft, 31.ft), point(12.ft, 31.ft)]), carries: 'gas', clearance: 2.ft
 tree 'maple', point(20.ft, 12.ft), crown: 22.ft, height: 30.ft, trunk: 12.inch, standing: true, leaf: 'deciduous'
-shadeStage 'mature'
-work crew: 3, hoursPerDay: 6, start: '2026-09-14'
+trellis 'raspberry wires', line([point(4.ft, 107.5.ft), point(56.ft, 107.5.ft)]), wires: 2
+shadeStage 'mature'; work crew: 3, hoursPerDay: 6, start: '2026-09-14'
 
 // The whole back lawn is turned over, fence to fence: beds and barrow paths lie in it, aisles are what is left.
 sheetMulch { chips perennial: 8.inch, annual: 2.inch, path: 4.inch, ground: 4.inch ; compost annual: 3.inch }
@@ -48,14 +47,15 @@ path 'cross path', line([point(3.5.ft, 62.5.ft), point(59.5.ft, 62.5.ft)]), widt
 path 'middle path', line([point(28.ft + bedWidth * 0.5, 64.5.ft), point(28.ft + bedWidth * 0.5, 102.5.ft)]), width: 7.ft - bedWidth, use: 'barrow'
 path 'east path', line([point(58.ft, 64.5.ft), point(58.ft, 112.5.ft)]), width: 3.ft, use: 'barrow'
 for (y in [104, 111]) path(y == 104 ? 'berry path' : 'apple path', line([point(3.5.ft, y * 1.ft), point(56.5.ft, y * 1.ft)]), width: 3.ft, use: 'barrow')
-def names = ['Asparagus', 'Raspberries', 'Sea kale', 'Strawberries', 'Kitchen 1', 'Kitchen 2', 'Herbs', 'Rhubarb', 'Shade bed',
-  'Berry row', 'Apple bed']
-def kinds = [['asparagus'], ['red raspberry'], ['sea kale'], ['garden strawberry'], ['kale', 'tomato'],
-  ['zucchini', 'lettuce'], ['sage', 'thyme', 'chives'], ['rhubarb'], ['lovage', 'sorrel'], ['red raspberry'], ['garlic chives', 'sorrel']]
+def names = ['Asparagus', 'Flowers', 'Crowns', 'Strawberries', 'Kitchen 1', 'Kitchen 2', 'Dry herbs', 'Greens', 'Shade bed',
+  'Raspberries', 'Apple bed']
+def kinds = [['asparagus'], ['purple coneflower', 'anise hyssop'], ['rhubarb', 'sea kale'], ['garden strawberry'], ['kale', 'tomato'],
+  ['lettuce', 'carrot', 'bush bean'], ['sage', 'thyme', 'oregano'], ['chives', 'sorrel', 'good King Henry'],
+  ['lovage', 'lemon balm'], ['red raspberry'], ['sterile comfrey', 'bee balm', 'garlic chives']]
 for (i in 0..10) {
   def cross = i == 8 ? rect(12.ft, 56.5.ft, 38.ft, 4.ft) : rect(3.5.ft, 42.5.ft + 7.ft * i, 49.ft + bedWidth, 4.ft)
   bed(names[i], i < 8 ? rect(3.5.ft + 7.ft * i, 64.5.ft, bedWidth, 38.ft) : cross, use: names[i].startsWith('Kitchen') ? 'annual' : 'perennial') {
-    mulch i in [4, 5] ? 2.inch : i in [0, 1, 9] ? 6.inch : 3.inch
+    mulch i in [4, 5] ? 2.inch : i in [0, 9] ? 6.inch : 3.inch
     drip emitter: 0.4.gph, spacing: 12.inch, rowSpacing: 16.inch
     for (kind in kinds[i]) plant kind, layout: 'staggered'
   }

@@ -32,6 +32,15 @@ localRule 'wells', 'Illinois well code: ask the county health department how far
 localRule 'septic', 'Illinois private sewage code: ask the county health department before planting near a field; no food, trees or raised beds on it.',
   source: publication('Private sewage disposal code, 77 Ill. Adm. Code 905', by: 'Illinois Department of Public Health', seen: 'memory')
 
+// Plants: what may not be planted, what spreads from gardens, what grew here before them.
+localPlants 'prohibited', names: 'Lonicera japonica, Rosa multiflora, Lythrum salicaria, Rhamnus cathartica, Rhamnus frangula, Frangula alnus, Rhamnus arguta, Rhamnus davurica, Rhamnus japonica, Rhamnus utilis, Pueraria, Lonicera maackii, Lonicera tatarica, Lonicera morrowii, Lonicera fragrantissima, Elaeagnus umbellata, Elaeagnus pungens, Elaeagnus angustifolia, Tamarix, Conium maculatum, Heracleum mantegazzianum, Celastrus orbiculatus, Ficaria verna, Dipsacus, Fallopia japonica, Fallopia sachalinensis, Fallopia x bohemica',
+  say: 'no one may buy, sell, hand out or plant it in Illinois without a permit',
+  source: publication('Illinois Exotic Weed Act, 525 ILCS 10/3; from 2025 on the list stands in rules: look there too', by: 'State of Illinois', year: 2016, where: 'as amended by P.A. 99-81', seen: 'read')
+localPlants 'watched', names: 'Pyrus calleryana, Hemerocallis fulva, Securigera varia', say: 'it has spread along roads and into woods',
+  source: publication('Plants that spread from Illinois gardens', by: 'recalled from practice', seen: 'memory')
+localPlants 'native', names: 'Asimina triloba, Corylus americana, Amelanchier, Echinacea purpurea, Asclepias tuberosa, Monarda, Helianthus tuberosus, Apios americana',
+  source: publication('Plants of the prairies and woods of east central Illinois', by: 'recalled from practice', seen: 'memory')
+
 // Checks of the region's own.
 localCheck 'basins off walls', kind: 'bed', named: 'basin', nearer: 10.ft, to: 'building',
   say: 'Rain that soaks in near a wall can reach the basement.', advice: 'Keep the basin 10 ft from buildings with a basement, and lead its overflow away from them.',

@@ -5,7 +5,8 @@ import yardloom.kernel.fact.Derived;
 import yardloom.kernel.unit.Temperature;
 
 /**
- * The warm part of a year in which frost is no rule; it may run over the turn of the year.
+ * The part of a year in which the ground is warm enough for tender plants; it may run over the turn
+ * of the year.
  *
  * @param begins first day with a mean of {@code limit}
  * @param ends last day with such a mean

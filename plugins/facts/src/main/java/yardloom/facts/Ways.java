@@ -16,8 +16,7 @@ public final class Ways {
   /** No way at all. */
   public static final Ways NONE = new Ways(List.of(), List.of(), List.of());
 
-  private final List<WayNetwork.Way> barrow;
-  private final List<WayNetwork.Way> foot;
+  private final WaysFrom.Ground ground;
   private final List<Shape> barriers;
 
   /** What was laid; no part of the value, since it follows from it. */
@@ -32,9 +31,8 @@ public final class Ways {
    *     beyond the sides that neighbours share
    */
   public Ways(List<WayNetwork.Way> barrow, List<WayNetwork.Way> foot, List<Shape> barriers) {
-    this.barrow = List.copyOf(barrow);
-    this.foot = List.copyOf(foot);
     this.barriers = List.copyOf(barriers);
+    this.ground = new WaysFrom.Ground(barrow, foot);
   }
 
   /** What nobody carries through. */
@@ -44,11 +42,11 @@ public final class Ways {
 
   /** The shortest ways from a point, such as a gate. */
   public WaysFrom from(Point at) {
-    return laid.computeIfAbsent(at, start -> WaysFrom.gate(barrow, foot, at));
+    return laid.computeIfAbsent(at, start -> ground.gate(at));
   }
 
-  /** The shortest ways from the middle of {@code ground}, such as a spot for heaps. */
-  public WaysFrom from(Shape ground) {
-    return laid.computeIfAbsent(ground, start -> WaysFrom.heap(barrow, foot, ground));
+  /** The shortest ways from the middle of {@code heap}, such as a spot for heaps. */
+  public WaysFrom from(Shape heap) {
+    return laid.computeIfAbsent(heap, start -> ground.heap(heap));
   }
 }

@@ -193,7 +193,7 @@ public final class PlanKit {
   /** The rows of that table as they are printed, cells parted by bars. */
   public static List<String> printed(String id, Plan plan, Facts facts) {
     Table table = table(id, plan, facts);
-    TableFormat format = new TableFormat(plan.info().units(), plan.info().currency());
+    TableFormat format = TableFormat.of(plan.info());
     return table.rows().stream()
         .map(
             row ->

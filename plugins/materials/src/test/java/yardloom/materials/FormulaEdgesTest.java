@@ -12,7 +12,6 @@ import yardloom.kernel.geom.Line;
 import yardloom.kernel.geom.Point;
 import yardloom.kernel.geom.Shape;
 import yardloom.kernel.problem.PlanException;
-import yardloom.kernel.unit.Angle;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Volume;
 import yardloom.materials.built.formula.FenceParts;
@@ -27,7 +26,6 @@ import yardloom.materials.mulch.formula.MulchLimits;
 import yardloom.materials.mulch.formula.MulchLimits.Verdict;
 import yardloom.materials.mulch.formula.Settling;
 import yardloom.materials.surface.formula.Cardboard;
-import yardloom.materials.surface.formula.RectangleSides;
 import yardloom.materials.surface.formula.TaperedLayer;
 
 /** Formulas at the edges of what they hold for; all by hand arithmetic, shown beside. */
@@ -192,45 +190,6 @@ class FormulaEdgesTest {
     // 8 ft two, 9 ft three, 3 ft one.
     assertEquals(6, FramePieces.stakes(List.of(Length.feet(8), Length.feet(9), Length.feet(3))));
     assertEquals(2 * 6 * 10 / 12.0, Lumber.size("2x6").boardFeet(Length.feet(10)), 1e-9);
-  }
-
-  @Test
-  void rectangle_isSeenTurnedAndWithPointsOnItsSides() {
-    RectangleSides turned =
-        RectangleSides.of(box(0, 0, 2, 5).turned(Angle.degrees(30), Point.metres(1, 1)))
-            .orElseThrow();
-    assertEquals(5, turned.length().metres(), 1e-6);
-    assertEquals(2, turned.width().metres(), 1e-6);
-    List<Point> five =
-        List.of(
-            Point.metres(0, 0),
-            Point.metres(1, 0),
-            Point.metres(3, 0),
-            Point.metres(3, 4),
-            Point.metres(0, 4));
-    assertEquals(4, RectangleSides.of(Shape.polygon(five)).orElseThrow().length().metres(), 1e-9);
-    assertTrue(RectangleSides.of(box(0, 0, 4, 4).minus(box(1, 1, 1, 1))).isEmpty(), "a hole");
-    assertTrue(RectangleSides.of(box(0, 0, 1, 1).plus(box(3, 0, 1, 1))).isEmpty(), "two parts");
-    assertTrue(RectangleSides.of(box(0, 0, 4, 3).minus(box(2, 2, 2, 1))).isEmpty(), "six");
-    // A rhombus has halved diagonals of 6 and 8 m, a kite equal ones that are not halved.
-    assertTrue(
-        RectangleSides.of(
-                Shape.polygon(
-                    List.of(
-                        Point.metres(-3, 0),
-                        Point.metres(0, -4),
-                        Point.metres(3, 0),
-                        Point.metres(0, 4))))
-            .isEmpty());
-    assertTrue(
-        RectangleSides.of(
-                Shape.polygon(
-                    List.of(
-                        Point.metres(-3, 0),
-                        Point.metres(0, -4),
-                        Point.metres(3, 0),
-                        Point.metres(0, 2))))
-            .isEmpty());
   }
 
   /** A(0) = 20, A(w/2) = 4.5 · 3.5 = 15.75, A(w) = 4 · 3 = 12: 0.3 (20 + 63 + 12) / 6 = 4.75. */

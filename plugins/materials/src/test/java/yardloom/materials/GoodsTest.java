@@ -131,7 +131,7 @@ class GoodsTest {
   @Test
   void trellis_wire_hasTails() {
     PlanKit kit = PlanKit.us();
-    HardWords.trellis(kit.words(), "grapes", line(0, 0, 40, 0), null, 3, null);
+    HardWords.trellis(kit.words(), "grapes", line(0, 0, 40, 0), null, 3, null, null);
     Results r = PlanKit.run(kit.plan());
     assertEquals(6, order(r, "posts for grapes"));
     assertEquals(132, ((Length) order(r, "wire for grapes")).feet(), 1e-9);

@@ -286,17 +286,25 @@ class MaterialsBillTest {
   }
 
   /**
-   * 504 sq ft of annuals at 3 in take 4.67 cu yd of compost, 5.13 with a tenth more, ordered as
-   * 5.5. Trucks bring 5, at least 1 and at most 10 cu yd, of 1,000 to 1,200 lb each (common
-   * practice, as the data say): likely two loads, one of the largest, six of the smallest.
+   * 540 sq ft of annuals at 3 in take 5 cu yd of compost, 5.5 with a tenth more. Trucks bring 5, at
+   * least 1 and at most 10 cu yd, of 1,000 to 1,200 lb each (common practice, as the data say):
+   * half a yard is a tenth of a load and goes on the one truck, while the smallest bring six. With
+   * 576 sq ft 5.87 are ordered as 6: likely two.
    */
   @Test
   void compost_comesByTrucksOfFiveYards() {
-    PlanKit kit = PlanKit.us();
-    kit.bed("greens", BedUse.ANNUAL, PlanKit.box(0, 0, 36, 14));
-    Plan plan = kit.plan();
     assertEquals(
-        "compost | Cardboard and its cover | 5.50 | 1 | 2 | 6 | 5,500 | 6,600",
-        PlanKit.printed("materials-loads", plan, PlanKit.run(plan)).get(0).replace('\u00a0', ' '));
+        "compost | Cardboard and its cover | 5.50 | 1 | 1 | 6 | 5,500 | 6,600", loads(36, 15));
+    assertEquals(
+        "compost | Cardboard and its cover | 6.00 | 1 | 2 | 6 | 6,000 | 7,200", loads(36, 16));
+  }
+
+  private static String loads(double widthFt, double depthFt) {
+    PlanKit kit = PlanKit.us();
+    kit.bed("greens", BedUse.ANNUAL, PlanKit.box(0, 0, widthFt, depthFt));
+    Plan plan = kit.plan();
+    return PlanKit.printed("materials-loads", plan, PlanKit.run(plan))
+        .get(0)
+        .replace('\u00a0', ' ');
   }
 }

@@ -6,13 +6,9 @@ import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
-import java.util.ArrayList;
-import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
-import yardloom.kernel.geom.Point;
-import yardloom.kernel.geom.Shape;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.unit.Angle;
 import yardloom.kernel.unit.Area;
@@ -23,7 +19,6 @@ import yardloom.materials.load.BulkData;
 import yardloom.materials.mulch.formula.MulchLimits;
 import yardloom.materials.pile.Pile;
 import yardloom.materials.surface.formula.Cardboard;
-import yardloom.materials.surface.formula.RectangleSides;
 
 /** Soil checks M01 to M27. */
 class MulchFormulaTest {
@@ -37,29 +32,6 @@ class MulchFormulaTest {
     assertEquals(432.10, yd3, 0.01);
     assertEquals(434, yd3, 434 * 0.005);
     assertNotEquals(350 * 200 * 2 * 0.0031, yd3, 1.5);
-  }
-
-  /**
-   * The strip of a path has a point more at each end of its line: 36 by 3 ft, one row of sheets.
-   */
-  @Test
-  void rectangle_withPointsOnItsSides_isStillOne_anythingElseIsNot() {
-    RectangleSides path = RectangleSides.of(feet(0, 0, 36, 0, 36, 1.5, 36, 3, 0, 3, 0, 1.5)).get();
-    assertEquals(36, path.length().feet(), 1e-9);
-    assertEquals(3, path.width().feet(), 1e-9);
-    assertTrue(RectangleSides.of(feet(0, 0, 36, 0, 36, 1.5, 35, 3, 0, 3)).isEmpty());
-    assertTrue(RectangleSides.of(feet(0, 0, 36, 0, 33, 3, 3, 3)).isEmpty());
-    assertTrue(RectangleSides.of(feet(0, 0, 36, 0, 18, 3)).isEmpty());
-    Shape frame = feet(0, 0, 36, 0, 36, 9, 0, 9).minus(feet(3, 3, 5, 3, 5, 5, 3, 5));
-    assertTrue(RectangleSides.of(frame).isEmpty());
-  }
-
-  private static Shape feet(double... xy) {
-    List<Point> corners = new ArrayList<>();
-    for (int i = 0; i < xy.length; i += 2) {
-      corners.add(new Point(Length.feet(xy[i]), Length.feet(xy[i + 1])));
-    }
-    return Shape.polygon(corners);
   }
 
   @Test

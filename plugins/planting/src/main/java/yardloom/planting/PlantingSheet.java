@@ -13,10 +13,13 @@ import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.table.PartTables;
+import yardloom.planting.bloom.BloomFigure;
 import yardloom.planting.care.CareAct;
 import yardloom.planting.care.CareTable;
 import yardloom.planting.harvest.HarvestPlan;
 import yardloom.planting.harvest.HarvestTable;
+import yardloom.planting.harvest.HarvestYear;
+import yardloom.planting.harvest.HarvestYearTable;
 import yardloom.planting.list.PlantKeys;
 import yardloom.planting.list.PlantSchedule;
 import yardloom.planting.placing.GuildTable;
@@ -55,8 +58,10 @@ public final class PlantingSheet implements SheetMaker {
         YardFacts.PLANTING_WINDOWS,
         YardFacts.PLANTING_DAYS,
         YardFacts.HARVEST,
+        YardFacts.STANDS,
         PlantPlaces.KEY,
         HarvestPlan.KEY,
+        HarvestYear.KEY,
         StockPlan.KEY,
         TurnPlan.KEY,
         CareAct.KEY);
@@ -78,9 +83,11 @@ public final class PlantingSheet implements SheetMaker {
             new HarvestTable(),
             new CareTable())
         .forEach(m -> panels.add(new Panel.TableBlock(PartTables.forSheet(m, plan, facts))));
+    panels.add(new Panel.TableBlock(new HarvestYearTable().make(plan, facts), true));
     PlantPlaces places = facts.get(PlantPlaces.KEY);
     panels.add(YoungView.of(plan, places));
     GuildSection.of(places, PlantKeys.of(places), plan.info().units()).ifPresent(panels::add);
+    panels.addAll(BloomFigure.of(plan, facts));
     panels.add(new Panel.Notes("Setting out plants", NOTES));
     return List.of(new SheetPlan(NUMBER, "planting", "Planting", panels));
   }

@@ -43,6 +43,8 @@ import yardloom.site.contact.ContactWords;
 import yardloom.site.country.CountryWords;
 import yardloom.site.country.DigCallCalculator;
 import yardloom.site.element.ShapeRule;
+import yardloom.site.firm.DetailWords;
+import yardloom.site.firm.ThemeWords;
 import yardloom.site.ground.ContourPainter;
 import yardloom.site.ground.EarthCalculator;
 import yardloom.site.ground.EarthWords;
@@ -136,6 +138,8 @@ public final class SitePlugin implements YardPlugin {
                 RemarkWords.class,
                 RevisionWords.class,
                 ContactWords.class,
+                DetailWords.class,
+                ThemeWords.class,
                 CountryWords.class)));
   }
 

@@ -48,8 +48,8 @@ class BuiltPaintersTest {
     building("Hut", box(15, 5, 2, 3), null, false);
     building("Next", box(21, 5, 4, 4), 0.5, true);
     List<String> drawn = yard.drawn("site.building");
-    // 48 + 28 × 0.5 + π/4 in chords.
-    assertEquals("eaves 62.7", drawn.get(0).substring(0, 10));
+    // 8 + 2 × 0.5 by 6 + 2 × 0.5 m: eaves meet in corners.
+    assertEquals("eaves 63.0", drawn.get(0).substring(0, 10));
     assertEquals(
         List.of(
             "building 48.00 m² at 8.00,8.00",
@@ -144,7 +144,7 @@ class BuiltPaintersTest {
     BuiltWords.utility(yard.in, "Main", Line.between(p(2, 1), p(2, 9)), "gas", m(0.5));
     BuiltWords.utility(yard.in, "wire", Line.between(p(9, 1), p(9, 3)), "", null);
     BuiltWords.tap(yard.in, "Tap", p(5, 6), "mains");
-    GroundWords.mulchedGround(yard.in, "Old lawn", box(0, 20, 7, 10), null);
+    GroundWords.mulchedGround(yard.in, "Old lawn", box(0, 20, 7, 10), null, null);
     assertEquals(
         List.of("paving 6.00 m² at 0.50,3.00", "paving-existing 15.00 m² at 13.50,7.50"),
         yard.drawn("site.paving"));
@@ -191,10 +191,10 @@ class BuiltPaintersTest {
     BarrierWords.fence(
         yard.in, "Fence", Line.between(p(8, 30), p(20, 30)), m(2), null, null, null, null, null);
     LevelWords.swale(yard.in, "Ditch", Line.between(p(2, 17), p(8, 17)), m(0.5), m(0.25), 3, null);
-    BedWords.bed(yard.in, "Kale", box(16, 10, 2, 4), "annual", null);
+    BedWords.bed(yard.in, "Kale", box(16, 10, 2, 4), "annual", null, null);
     // A bed over the left 4 m leaves 3 m by 10 m of the ground.
-    BedWords.bed(yard.in, "Roses", box(0, 20, 4, 10), null, null);
-    GroundWords.mulchedGround(yard.in, "Old lawn", box(0, 20, 7, 10), null);
+    BedWords.bed(yard.in, "Roses", box(0, 20, 4, 10), null, null, null);
+    GroundWords.mulchedGround(yard.in, "Old lawn", box(0, 20, 7, 10), null, null);
     List<String> drawn = yard.drawn("site.labels");
     assertEquals(
         List.of(
@@ -215,8 +215,8 @@ class BuiltPaintersTest {
 
   @Test
   void hiddenLabels_areLeftOff_byNameOrKind_andAWrongNameIsFound() {
-    BedWords.bed(yard.in, "Kale", box(16, 10, 2, 4), "annual", null);
-    BedWords.bed(yard.in, "Roses", box(0, 20, 4, 10), null, null);
+    BedWords.bed(yard.in, "Kale", box(16, 10, 2, 4), "annual", null, null);
+    BedWords.bed(yard.in, "Roses", box(0, 20, 4, 10), null, null, null);
     TreeWords.tree(yard.in, "Oak", p(3, 4), m(7), m(9), m(2), m(0.45), "deciduous", true, null);
     RemarkWords.hideLabel(yard.in, "Roses");
     RemarkWords.hideLabel(yard.in, "tree");
@@ -235,7 +235,7 @@ class BuiltPaintersTest {
 
   @Test
   void remarks_areWrittenAtTheirPlace() {
-    RemarkWords.note(yard.in, "old well", p(3, 8));
+    RemarkWords.note(yard.in, "old well", p(3, 8), null);
     RemarkWords.dimension(yard.in, p(1, 2), p(4, 6), m(0.6), "about");
     RemarkWords.dimension(yard.in, p(1, 2), p(1, 9), null, null);
     // 3 m right and 4 m up are 5 m.
@@ -251,13 +251,13 @@ class BuiltPaintersTest {
   @Test
   void remarks_haveOneToHundredAndSixtyLetters_andTwoEnds() {
     String most = "x".repeat(160);
-    RemarkWords.note(yard.in, most, p(3, 8));
+    RemarkWords.note(yard.in, most, p(3, 8), null);
     RemarkWords.dimension(yard.in, p(1, 2), p(4, 6), null, most);
     RemarkWords.accept(yard.in, "site.bed-reach", most, null);
     refused(
         "a note has 1 to 160 letters, got 161",
-        () -> RemarkWords.note(yard.in, most + "x", p(3, 8)));
-    refused("has 1 to 160 letters, got 1", () -> RemarkWords.note(yard.in, " ", p(3, 8)));
+        () -> RemarkWords.note(yard.in, most + "x", p(3, 8), null));
+    refused("has 1 to 160 letters, got 1", () -> RemarkWords.note(yard.in, " ", p(3, 8), null));
     refused(
         "the text of a dimension has 1 to 160 letters, got 161",
         () -> RemarkWords.dimension(yard.in, p(1, 2), p(4, 6), null, most + "x"));

@@ -72,8 +72,8 @@ class GradingTest {
   @Test
   void section_runsAcross_whereTheGroundFallsMoreSo() {
     plane(0.05, 0.002);
-    BedWords.bed(yard.in, "Kale", box(4, 14, 4, 2), "annual", null);
-    BedWords.bed(yard.in, "Far", box(4, 2, 3, 2), "annual", null);
+    BedWords.bed(yard.in, "Kale", box(4, 14, 4, 2), "annual", null, null);
+    BedWords.bed(yard.in, "Far", box(4, 2, 3, 2), "annual", null, null);
     TreeWords.tree(yard.in, "Oak", p(10, 15), m(3), m(5), m(1), null, "deciduous", null, null);
     Panel.Figure figure = figure(sheet(yard.study(), "grading").get(0));
     assertEquals(
@@ -133,7 +133,7 @@ class GradingTest {
     plane(0.05, 0);
     assertEquals(
         List.of("SitePlan", "Figure", "Notes"), panels(sheet(yard.study(), "grading").get(0)));
-    BedWords.bed(yard.in, "Kale", box(4, 14, 3, 2), "annual", null);
+    BedWords.bed(yard.in, "Kale", box(4, 14, 3, 2), "annual", null, null);
     BuiltWords.structure(yard.in, "Shed", box(15, 25, 3, 2), m(2), null, null);
     swale("Ditch", Line.between(p(12, 4), p(12, 10)), 3);
     Outcome outcome = yard.study();
@@ -256,7 +256,8 @@ class GradingTest {
     "accessible, 0.084, 0, 'WARNING slopes 8.4 % along: it is steeper than a ramp may be (8.3 %)'",
     "accessible, 0, 0.022, 'WARNING slopes 2.2 % across: it tilts more than 2.1 %'",
     "accessible, 0, 0.020, ''",
-    "barrow, 0.084, 0, 'NOTE slopes 8.4 % along: it is hard going with a full barrow (above 8.3 %)'",
+    "barrow, 0.084, 0, 'NOTE slopes 8.4 % along: it is hard going with a full barrow (above 8.3"
+        + " %)'",
     "barrow, 0.083, 0.08, ''",
     "foot, 0.12, 0.06, ''"
   })
@@ -277,8 +278,8 @@ class GradingTest {
     swale("Near", Line.between(p(2, 13), p(12, 13)), 3);
     assertEquals(
         List.of(
-            "WARNING comes within 10 ft (3 m) of building \"House\"; there a swale must lead water away at"
-                + " 2 % or more, not hold it",
+            "WARNING comes within 10 ft (3 m) of building \"House\"; there a swale must lead water"
+                + " away at 2 % or more, not hold it",
             "WARNING the ground along it differs by 0.40 m; a swale on contour lies level",
             "WARNING its sides of 1.5:1 are steeper than 2:1",
             "WARNING the ground along it differs by 0.24 m; a swale on contour lies level"),
@@ -315,8 +316,8 @@ class GradingTest {
     assertEquals(
         List.of(
             "WARNING from the level of 11.00 m at (20.00 m, 0.00 m) to that of 14.50 m at (20.00 m,"
-                + " 2.00 m) the ground would rise 3.50 m in 2.00 m; steeper than 1 in 1 is a wall or"
-                + " a slip",
+                + " 2.00 m) the ground would rise 3.50 m in 2.00 m; steeper than 1 in 1 is a wall"
+                + " or a slip",
             "WARNING the level of 12.00 m at (0.00 m, 60.50 m) lies 30.50 m outside of the lot;"
                 + " levels further than 30.00 m away are mostly slips"),
         findings("site.levels"));

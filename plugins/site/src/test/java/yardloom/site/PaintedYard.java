@@ -83,7 +83,7 @@ final class PaintedYard {
   /** A table of the study as it is printed, one line for each row. */
   static List<String> printed(Outcome outcome, String id) {
     PlanInfo info = outcome.plan().info();
-    TableFormat format = new TableFormat(info.units(), info.currency());
+    TableFormat format = TableFormat.of(info);
     Table table = outcome.tables().stream().filter(t -> t.id().equals(id)).findAny().orElseThrow();
     return table.rows().stream()
         .map(

@@ -142,9 +142,9 @@ class SitePaintersTest {
   /** A bed may bear the name of its kind; hiding labels must not stumble over it. */
   @Test
   void labels_hiddenByNameAndByKind_leaveTheOthers() {
-    BedWords.bed(in, "bed", Shape.rectangle(p(0, 0), ft(7), ft(4)), null, b -> {});
-    BedWords.bed(in, "Kale", Shape.rectangle(p(10, 0), ft(9), ft(3)), null, b -> {});
-    GroundWords.mulchedGround(in, "lawn", Shape.rectangle(p(0, 9), ft(8), ft(5)), g -> {});
+    BedWords.bed(in, "bed", Shape.rectangle(p(0, 0), ft(7), ft(4)), null, null, b -> {});
+    BedWords.bed(in, "Kale", Shape.rectangle(p(10, 0), ft(9), ft(3)), null, null, b -> {});
+    GroundWords.mulchedGround(in, "lawn", Shape.rectangle(p(0, 9), ft(8), ft(5)), null, g -> {});
     RemarkWords.hideLabel(in, "Kale");
     assertEquals(List.of("Bed", "Lawn"), labels());
     RemarkWords.hideLabel(in, "bed");

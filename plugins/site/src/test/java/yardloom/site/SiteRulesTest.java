@@ -63,7 +63,7 @@ class SiteRulesTest {
   }
 
   private void bed(String name, Shape shape) {
-    BedWords.bed(in, name, shape, null, null);
+    BedWords.bed(in, name, shape, null, null, null);
   }
 
   private List<Finding> findings() {

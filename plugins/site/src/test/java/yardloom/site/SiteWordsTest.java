@@ -207,7 +207,7 @@ class SiteWordsTest {
     assertEquals(40, house.getEast().length().feet(), 1e-9);
     Handle bed =
         BedWords.bedAlong(
-            here(), "wall bed", house.getSouth(), ft(3), ft(0.5), null, null, null, null);
+            here(), "wall bed", house.getSouth(), ft(3), ft(0.5), null, null, null, null, null);
     assertEquals(90, bed.getShape().area().squareMetres() / (0.3048 * 0.3048), 1e-6);
     assertEquals(0.5, bed.getShape().distance(house.getShape()).feet(), 1e-6);
   }
@@ -264,7 +264,7 @@ class SiteWordsTest {
   void bed_emptyShape_isRefused() {
     Shape ground = Shape.rectangle(p(0, 0), ft(4), ft(4));
     refused(
-        () -> BedWords.bed(here(), "none", ground.minus(ground), null, null),
+        () -> BedWords.bed(here(), "none", ground.minus(ground), null, null, null),
         ProblemCode.BAD_SHAPE);
   }
 
@@ -282,6 +282,7 @@ class SiteWordsTest {
             null,
             null,
             "annual",
+            null,
             b -> seen.add(b.element().id().name()));
     assertEquals(List.of("row 1", "row 2", "row 3", "row 4", "row 5"), seen);
     assertEquals(5 * 160, rows.getShape().area().squareMetres() / (0.3048 * 0.3048), 1e-5);
@@ -306,6 +307,7 @@ class SiteWordsTest {
                     null,
                     null,
                     null,
+                    null,
                     null),
             ProblemCode.BAD_SHAPE);
     assertTrue(e.getMessage().contains("narrower"), e.getMessage());
@@ -315,7 +317,8 @@ class SiteWordsTest {
   void bedAlong_lotSide_liesInside() {
     Handle lot = lot(null);
     Handle bed =
-        BedWords.bedAlong(here(), "front", lot.getSouth(), ft(4), null, ft(10), ft(20), null, null);
+        BedWords.bedAlong(
+            here(), "front", lot.getSouth(), ft(4), null, ft(10), ft(20), null, null, null);
     assertTrue(lot.getShape().covers(bed.getShape()));
     assertEquals(80, bed.getShape().area().squareMetres() / (0.3048 * 0.3048), 1e-6);
     assertEquals(10, bed.getShape().bounds().getMinX() / 0.3048, 1e-6);

@@ -71,10 +71,10 @@ class StudiedSiteTest {
   /** 2 × 4, 3 × 5 and a circle of 2 m; their edges 12 m, 16 m and 4 π m. */
   @Test
   void beds_areListedWithTheirSum() {
-    BedWords.bed(yard.in, "Kale", box(1, 1, 2, 4), "annual", null);
+    BedWords.bed(yard.in, "Kale", box(1, 1, 2, 4), "annual", null, null);
     assertEquals(List.of("Kale | annual | 8.0 | 12.00"), PaintedYard.printed(yard.study(), "beds"));
-    BedWords.bed(yard.in, "Roses", box(10, 1, 3, 5), null, null);
-    BedWords.bed(yard.in, "Well", Shape.circle(p(10, 20), m(2)), "perennial", null);
+    BedWords.bed(yard.in, "Roses", box(10, 1, 3, 5), null, null, null);
+    BedWords.bed(yard.in, "Well", Shape.circle(p(10, 20), m(2)), "perennial", null, null);
     Outcome outcome = yard.study();
     assertEquals(
         List.of(
@@ -102,7 +102,7 @@ class StudiedSiteTest {
       double turn = 2 * Math.PI * i / corners;
       ring.add(p(10 + 2 * Math.cos(turn), 15 + 2 * Math.sin(turn)));
     }
-    BedWords.bed(yard.in, "Round", Shape.polygon(ring), null, null);
+    BedWords.bed(yard.in, "Round", Shape.polygon(ring), null, null, null);
     assertEquals(listed, isListed());
   }
 
@@ -114,7 +114,7 @@ class StudiedSiteTest {
 
   @Test
   void area_withAHole_isNotWorkedOutFromCorners() {
-    BedWords.bed(yard.in, "Frame", box(2, 2, 9, 9).minus(box(4, 4, 2, 3)), null, null);
+    BedWords.bed(yard.in, "Frame", box(2, 2, 9, 9).minus(box(4, 4, 2, 3)), null, null, null);
     assertTrue(!isListed());
   }
 
@@ -122,8 +122,8 @@ class StudiedSiteTest {
   @Test
   void areas_sayTheKindWhereTwoThingsShareAName() {
     BuiltWords.building(yard.in, "House", box(4, 5, 8, 6), m(3), null, null, null, null, null);
-    BedWords.bed(yard.in, "Lawn", box(0, 20, 2, 5), null, null);
-    GroundWords.mulchedGround(yard.in, "Lawn", box(0, 20, 7, 10), null);
+    BedWords.bed(yard.in, "Lawn", box(0, 20, 2, 5), null, null, null);
+    GroundWords.mulchedGround(yard.in, "Lawn", box(0, 20, 7, 10), null, null);
     assertEquals(
         List.of(
             "House | 48.0 | 8",
@@ -152,7 +152,7 @@ class StudiedSiteTest {
         new PaintedYard().study().sheets().isEmpty(), "nothing is laid out on an empty plan");
     assertEquals(1, yard.study().sheets().size(), "a lot is enough");
     BuiltWords.building(yard.in, "House", box(4, 5, 8, 6), m(3), null, null, null, null, null);
-    BedWords.bed(yard.in, "Kale", box(14, 20, 2, 4), "annual", null);
+    BedWords.bed(yard.in, "Kale", box(14, 20, 2, 4), "annual", null, null);
     Outcome outcome = yard.study();
     SheetPlan layout = outcome.sheets().get(0);
     assertEquals(
@@ -166,20 +166,21 @@ class StudiedSiteTest {
             .toList());
     assertEquals(OnPaper.ALWAYS, outcome.onPaper().get("setting-out"));
     Table tapes = ((Panel.TableBlock) layout.panels().get(4)).table();
-    assertEquals("Tapes", tapes.title(), "in the form that a crew carries");
+    assertTrue(
+        tapes.title().startsWith("Tapes: first A to B, "), "in the form that a crew carries");
     PaintedYard bedOnly = new PaintedYard();
-    BedWords.bed(bedOnly.in, "Kale", box(14, 20, 2, 4), "annual", null);
+    BedWords.bed(bedOnly.in, "Kale", box(14, 20, 2, 4), "annual", null, null);
     assertEquals(1, bedOnly.study().sheets().size(), "without a lot");
   }
 
-  /** In metres readings are rounded down to the centimetre: √(3² + 5²) = 5.8309. */
+  /** In metres readings are to the nearest 5 mm: √(3² + 5²) = 5.8309 is 5.830. */
   @Test
-  void tapes_inMetres_areRoundedDownToTheCentimetre() {
+  void tapes_inMetres_areToTheNearestFiveMillimetres() {
     BuiltWords.building(yard.in, "House", box(4, 5, 8, 6), m(3), null, null, null, null, null);
-    BedWords.bed(yard.in, "Kale", Shape.circle(p(7, 16), m(1)), "annual", null);
+    BedWords.bed(yard.in, "Kale", Shape.circle(p(7, 16), m(1)), "annual", null, null);
     // From (4, 11) 3 m right and 5 m up; from (12, 11) 5 m left: √50 = 7.0710.
     assertEquals(
-        "Kale | centre | 5.83 m | 7.07 m | left | radius 1.00 m",
+        "Kale | centre | 5.830 m | 7.070 m | left | radius 1.000 m",
         PaintedYard.printed(yard.study(), "setting-out").get(0));
   }
 
@@ -270,9 +271,9 @@ class StudiedSiteTest {
   void roots_areProtected_twelveTrunksWide() {
     tree("Oak", 10, 15, 0.5, true);
     tree("Young", 18, 28, 0.3, false);
-    BedWords.bed(yard.in, "Kale", box(8, 12, 2, 4), "annual", null);
+    BedWords.bed(yard.in, "Kale", box(8, 12, 2, 4), "annual", null, null);
     BuiltWords.paving(yard.in, "Terrace", box(11, 15, 3, 2), "brick", null);
-    BedWords.bed(yard.in, "By the young", box(17, 27, 2, 2), "annual", null);
+    BedWords.bed(yard.in, "By the young", box(17, 27, 2, 2), "annual", null, null);
     PathWords.path(yard.in, "Walk", Line.between(p(6, 13), p(14, 13)), m(1), null, null, null);
     // 1 cm² less and more than a trifle of 0.01 m² at the edge of the ring, 6 m to the right.
     BuiltWords.structure(yard.in, "Post", box(15.9, 14.95, 1, 0.09), m(2), null, null);
@@ -300,7 +301,7 @@ class StudiedSiteTest {
     TreeWords.treeProtection(yard.in, 60, "ordinance");
     refused("is already given", () -> TreeWords.treeProtection(yard.in, 8, null));
     tree("Oak", 10, 15, 0.1, true);
-    BedWords.bed(yard.in, "Kale", box(15, 14, 2, 2), "annual", null);
+    BedWords.bed(yard.in, "Kale", box(15, 14, 2, 2), "annual", null, null);
     Finding found = findings("site.tree-roots").get(0);
     assertTrue(found.text().contains("within 6.00 m"), "60 × 0.1 m: " + found.text());
     assertEquals(
@@ -372,7 +373,17 @@ class StudiedSiteTest {
   @Test
   void beds_runAlongTheirBearing() {
     BedWords.beds(
-        yard.in, "row", box(2, 2, 6, 3), m(1.2), m(0.6), Angle.degrees(90), null, null, null, null);
+        yard.in,
+        "row",
+        box(2, 2, 6, 3),
+        m(1.2),
+        m(0.6),
+        Angle.degrees(90),
+        null,
+        null,
+        null,
+        null,
+        null);
     assertEquals(
         List.of(
             "row 1 | perennial | 7.2 | 14.40",
@@ -381,7 +392,17 @@ class StudiedSiteTest {
         PaintedYard.printed(yard.study(), "beds"));
     // Upright: 6 m hold (6 + 0.6) / 1.8 = 3 beds of 3 m.
     BedWords.beds(
-        yard.in, "up", box(10, 2, 6, 3), m(1.2), m(0.6), Angle.degrees(0), null, null, null, null);
+        yard.in,
+        "up",
+        box(10, 2, 6, 3),
+        m(1.2),
+        m(0.6),
+        Angle.degrees(0),
+        null,
+        null,
+        null,
+        null,
+        null);
     assertEquals(2 + 3 + 1, PaintedYard.printed(yard.study(), "beds").size());
     refused(
         "looks for the bearing itself",
@@ -394,6 +415,7 @@ class StudiedSiteTest {
                 m(0.6),
                 Angle.degrees(0),
                 "most",
+                null,
                 null,
                 null,
                 null));
@@ -412,7 +434,7 @@ class StudiedSiteTest {
             }
           }
         });
-    BedWords.bed(yard.in, "Kale", box(4, 2, 2, 20), "annual", null);
+    BedWords.bed(yard.in, "Kale", box(4, 2, 2, 20), "annual", null, null);
     BuiltWords.roof(yard.in, "Roof", box(9, 0, 2, 30), "metal");
     List<Mark> marks = yard.paint("site.lot-contours");
     List<Mark.Label> labels =
@@ -549,11 +571,12 @@ class StudiedSiteTest {
   @Test
   void beds_ofMoreThanSixCorners_areSetOutByARectangle() {
     BuiltWords.building(yard.in, "House", box(4, 5, 8, 6), m(3), null, null, null, null, null);
-    BedWords.bed(yard.in, "six", box(2, 14, 5, 4).minus(box(5, 16, 2, 2)), null, null);
+    BedWords.bed(yard.in, "six", box(2, 14, 5, 4).minus(box(5, 16, 2, 2)), null, null, null);
     BedWords.bed(
         yard.in,
         "eight",
         box(10, 14, 6, 4).minus(box(14, 16, 2, 2)).minus(box(10, 16, 1, 2)),
+        null,
         null,
         null);
     List<String> rows = PaintedYard.printed(yard.study(), "setting-out");
@@ -568,9 +591,9 @@ class StudiedSiteTest {
   void barrow_isBackedOutOfTwentyFeet(double length, int findings) {
     PathWords.path(
         yard.in, "row", Line.between(p(10, 5), p(10, 5 + length)), m(0.9), "barrow", null, null);
-    BedWords.bed(yard.in, "left", box(8, 5, 1.55, length + 0.3), null, null);
-    BedWords.bed(yard.in, "right", box(10.45, 5, 1.55, length + 0.3), null, null);
-    BedWords.bed(yard.in, "head", box(8, 5.3 + length, 4, 1.2), null, null);
+    BedWords.bed(yard.in, "left", box(8, 5, 1.55, length + 0.3), null, null, null);
+    BedWords.bed(yard.in, "right", box(10.45, 5, 1.55, length + 0.3), null, null, null);
+    BedWords.bed(yard.in, "head", box(8, 5.3 + length, 4, 1.2), null, null, null);
     assertEquals(findings, findings("site.path-turning").size());
   }
 

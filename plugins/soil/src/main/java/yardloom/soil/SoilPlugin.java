@@ -2,7 +2,10 @@ package yardloom.soil;
 
 import java.util.List;
 import yardloom.kernel.check.Check;
+import yardloom.kernel.draw.Caution;
 import yardloom.kernel.fact.Calculator;
+import yardloom.kernel.fact.Facts;
+import yardloom.kernel.plan.Plan;
 import yardloom.kernel.spi.Catalogue;
 import yardloom.kernel.spi.PluginInfo;
 import yardloom.kernel.spi.Spi;
@@ -21,6 +24,7 @@ import yardloom.soil.region.LocalCheckWords;
 import yardloom.soil.region.LocalChecks;
 import yardloom.soil.region.LocalRuleCalculator;
 import yardloom.soil.region.RegionCalculator;
+import yardloom.soil.region.RegionCautions;
 import yardloom.soil.region.RegionTable;
 import yardloom.soil.region.RegionWords;
 import yardloom.soil.region.RuleTable;
@@ -77,6 +81,11 @@ public final class SoilPlugin implements YardPlugin {
   public List<TableMaker> tables() {
     return List.of(
         new SoilTable(), new AmendmentTable(), new HeapTable(), new RuleTable(), new RegionTable());
+  }
+
+  @Override
+  public List<Caution> cautions(Plan plan, Facts facts) {
+    return RegionCautions.of(facts);
   }
 
   @Override

@@ -29,6 +29,7 @@ import yardloom.water.head.HeadPart;
 import yardloom.water.head.Supply;
 import yardloom.water.lawn.LawnTable;
 import yardloom.water.line.FittingTable;
+import yardloom.water.line.HeadFigure;
 import yardloom.water.line.HeadPlace;
 import yardloom.water.line.HeadTable;
 import yardloom.water.line.HydraulicsTable;
@@ -106,6 +107,7 @@ public final class IrrigationSheet implements SheetMaker {
     TABLES.forEach(maker -> reads.addAll(maker.reads()));
     OF_ROOFS.forEach(maker -> reads.addAll(maker.reads()));
     reads.addAll(FIRST_WEEKS.reads());
+    reads.addAll(new RowTable().reads());
     reads.addAll(new TimerPageTable().reads());
     return reads;
   }
@@ -122,6 +124,7 @@ public final class IrrigationSheet implements SheetMaker {
       makers.addAll(OF_ROOFS);
     }
     panels.addAll(blocks(makers, plan, facts));
+    panels.add(new Panel.TableBlock(new RowTable().make(plan, facts), true));
     panels.add(new Panel.Notes("Laying dripline", laying(plan, facts)));
     panels.add(new Panel.Notes("Winter", winter(plan, facts)));
     // The page beside the timer or the tank's valve; the long form is in the report.
@@ -131,6 +134,7 @@ public final class IrrigationSheet implements SheetMaker {
       panels.addAll(times(plan, facts));
       panels.add(new Panel.TableBlock(new AsBuiltTable().make(plan, facts)));
     }
+    HeadFigure.of(plan, facts).ifPresent(panels::add);
     panels.add(new Panel.Notes("Head and timer", HeadPlace.notes(plan, facts)));
     return List.of(new SheetPlan(NUMBER, "irrigation", "Irrigation", panels));
   }
@@ -212,11 +216,13 @@ public final class IrrigationSheet implements SheetMaker {
               + " minutes between; or set them as cycle and soak where the timer can.");
     }
     steps.add(
-        "Without a timer: open one zone's valve, set a kitchen clock, close it, go on to the next.");
+        "Without a timer: open one zone's valve, set a kitchen clock, close it, go on to the"
+            + " next.");
     steps.add(
         TimerPageTable.saysRain(facts)
-            ? "After a rain beyond the usual put off what falls due on so many days as the page says"
-                + " for the zone; then look: where the soil under the chips is dry a hand deep, water."
+            ? "After a rain beyond the usual put off what falls due on so many days as the page"
+                + " says for the zone; then look: where the soil under the chips is dry a hand"
+                + " deep, water."
             : "After a rain of half an inch (13 mm) or more skip the next watering.");
     steps.add(
         "Look at every zone while it runs once a month: no jets, no dry ends, the soil moist a hand"
@@ -246,9 +252,9 @@ public final class IrrigationSheet implements SheetMaker {
             + " water; it stretches.");
     if (!plan.attributes().all(TankPlan.KEY).isEmpty()) {
       steps.add(
-          "Tank: where it freezes hard, empty it, leave its valve open and lead the downspout past it"
-              + " to the overflow; where ponds only skin over, a large one may stay full with its"
-              + " valve wrapped (common practice).");
+          "Tank: where it freezes hard, empty it, leave its valve open and lead the downspout past"
+              + " it to the overflow; where ponds only skin over, a large one may stay full with"
+              + " its valve wrapped (common practice).");
     }
     steps.add(
         "In spring, after the last frost: put the head together, flush each zone with its caps"

@@ -9,7 +9,6 @@ import yardloom.kernel.draw.Painter;
 import yardloom.kernel.draw.SheetMaker;
 import yardloom.kernel.fact.Calculator;
 import yardloom.kernel.fact.Facts;
-import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.spi.PluginInfo;
@@ -39,6 +38,7 @@ import yardloom.water.lawn.LawnCheck;
 import yardloom.water.lawn.LawnTable;
 import yardloom.water.lawn.LawnWords;
 import yardloom.water.line.DripPainter;
+import yardloom.water.line.EndPainter;
 import yardloom.water.line.FittingTable;
 import yardloom.water.line.HeadTable;
 import yardloom.water.line.HydraulicsTable;
@@ -46,6 +46,7 @@ import yardloom.water.line.IrrigationChecks;
 import yardloom.water.line.LineCalculator;
 import yardloom.water.line.LinePainter;
 import yardloom.water.line.LineTable;
+import yardloom.water.line.OutletTable;
 import yardloom.water.line.PartsTable;
 import yardloom.water.line.PipeWords;
 import yardloom.water.line.SleeveTable;
@@ -84,16 +85,19 @@ import yardloom.water.tank.TankYearTable;
 import yardloom.water.timetable.FirstWeeksCalculator;
 import yardloom.water.timetable.FirstWeeksTable;
 import yardloom.water.timetable.IrrigationTable;
+import yardloom.water.timetable.NightCheck;
 import yardloom.water.timetable.RainOffTable;
 import yardloom.water.timetable.TankLevelCheck;
 import yardloom.water.timetable.TankLevelTable;
 import yardloom.water.timetable.TimerPageTable;
 import yardloom.water.timetable.TimetableCalculator;
 import yardloom.water.timetable.TimetableTable;
+import yardloom.water.zone.HandZoneCheck;
 import yardloom.water.zone.ValveMixCheck;
 import yardloom.water.zone.ZoneCalculator;
 import yardloom.water.zone.ZonePainter;
 import yardloom.water.zone.ZoneStageTable;
+import yardloom.water.zone.ZoneWords;
 
 /** The water plugin. */
 public final class WaterPlugin implements YardPlugin {
@@ -121,6 +125,7 @@ public final class WaterPlugin implements YardPlugin {
                 HeadWords.class,
                 PartWords.class,
                 PipeWords.class,
+                ZoneWords.class,
                 CatchWords.class,
                 RoofWords.class,
                 TankWords.class,
@@ -152,6 +157,7 @@ public final class WaterPlugin implements YardPlugin {
         new IrrigationChecks(),
         new RowCheck(),
         new ValveMixCheck(),
+        new HandZoneCheck(),
         new BalanceCheck(),
         new LawnCheck(),
         new OverflowCheck(),
@@ -159,12 +165,18 @@ public final class WaterPlugin implements YardPlugin {
         new OverflowPipeCheck(),
         new TankCheck(),
         new TankLevelCheck(),
+        new NightCheck(),
         new DownspoutCheck());
   }
 
   @Override
   public List<Painter> painters() {
-    return List.of(new LinePainter(), new DripPainter(), new ZonePainter(), new RoofWaterPainter());
+    return List.of(
+        new LinePainter(),
+        new DripPainter(),
+        new ZonePainter(),
+        new EndPainter(),
+        new RoofWaterPainter());
   }
 
   @Override
@@ -184,6 +196,7 @@ public final class WaterPlugin implements YardPlugin {
         new EmitterTable(),
         new CatchTable(),
         new HydraulicsTable(),
+        new OutletTable(),
         new TankHeadTable(),
         new LineTable(),
         new PartsTable(),
@@ -222,13 +235,11 @@ public final class WaterPlugin implements YardPlugin {
               "Dripline on the mains needs a backflow preventer that the code accepts; a licensed"
                   + " plumber connects it."));
     }
-    if (!plan.all(Element.Roof.class).isEmpty()) {
+    if (!plan.attributes().all(TankPlan.KEY).isEmpty()) {
       cautions.add(
           caution(
-              "Roof water is not for drinking: water the soil, wash produce, label taps, screen every"
-                  + " opening."));
-    }
-    if (!plan.attributes().all(TankPlan.KEY).isEmpty()) {
+              "Roof water is not for drinking: water the soil, wash produce, label taps, screen"
+                  + " every opening."));
       cautions.add(
           caution(
               (plan.info().units() == UnitSystem.US

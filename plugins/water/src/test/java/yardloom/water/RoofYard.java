@@ -67,7 +67,7 @@ public final class RoofYard {
   }
 
   public RoofYard tank(String name, double xM, String roof, Consumer<TankScope> block) {
-    TankWords.tank(plan(), name, Point.metres(xM, 10), roof, block);
+    TankWords.tank(plan(), name, Point.metres(xM, 10), roof, null, block);
     return this;
   }
 

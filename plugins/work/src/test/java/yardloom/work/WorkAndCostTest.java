@@ -384,6 +384,22 @@ class WorkAndCostTest {
         : Stream.empty();
   }
 
+  /** Nobody keeps a drive free that is not there. */
+  @Test
+  void clientPage_asksForTheSpotOfTheHeaps() {
+    assertTrue(client(UnitSystem.US, Optional.empty()).contains("Keep \"drive\" free for"));
+    PlanKit kit = new PlanKit(UnitSystem.US);
+    kit.bed("a", BedUse.PERENNIAL, PlanKit.box(0, 0, 30, 10));
+    Plan plan = kit.plan();
+    String page =
+        PlanKit.sheets(plan, PlanKit.run(plan)).stream()
+            .filter(s -> s.id().equals("client"))
+            .flatMap(s -> s.panels().stream())
+            .flatMap(WorkAndCostTest::texts)
+            .collect(Collectors.joining("\n"));
+    assertTrue(page.contains("Keep the way in free for deliveries."), page);
+  }
+
   @Test
   void crewPages_metricPlan_tellNoInches() {
     PlanKit kit = yard(UnitSystem.METRIC);
@@ -406,8 +422,8 @@ class WorkAndCostTest {
   void phases_noDripNoPlants_areLeftOut() {
     Results r = PlanKit.run(yard(UnitSystem.US).plan());
     List<String> ids = r.all(PhaseTime.FACT).stream().map(t -> t.phase().id().id()).toList();
-    assertEquals(
-        List.of("mark", "mow", "stake", "edge", "soak", "sheet", "finish", "establish"), ids);
+    // Nor does anybody come twelve times to look after chips.
+    assertEquals(List.of("mark", "mow", "stake", "edge", "soak", "sheet", "finish"), ids);
   }
 
   @Test

@@ -28,7 +28,7 @@ public final class WellCheck implements Check {
       CountySoilWords.Well well = entry.value();
       for (Element.Bed bed : plan.all(Element.Bed.class)) {
         Length is = bed.shape().distance(well.at());
-        if (is.compareTo(well.distance()) < 0) {
+        if (is.isShortOf(well.distance())) {
           findings.add(
               Finding.of(
                       id(),

@@ -1,61 +1,21 @@
 package yardloom.kernel.geom;
 
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
-import java.util.stream.Collectors;
 import org.locationtech.jts.algorithm.Orientation;
 import org.locationtech.jts.geom.Coordinate;
-import org.locationtech.jts.geom.Geometry;
-import org.locationtech.jts.geom.prep.PreparedGeometry;
-import org.locationtech.jts.geom.prep.PreparedGeometryFactory;
-import org.locationtech.jts.geom.util.LinearComponentExtracter;
-import org.locationtech.jts.noding.BasicSegmentString;
-import org.locationtech.jts.noding.FastSegmentSetIntersectionFinder;
-import org.locationtech.jts.noding.SegmentIntersectionDetector;
-import org.locationtech.jts.noding.SegmentString;
-import org.locationtech.jts.noding.SegmentStringUtil;
-import yardloom.kernel.unit.Length;
 
 /** A surface that may be crossed anywhere: straight, or round the corners that reach into it. */
 final class FreeCrossing {
-  private final PreparedGeometry room;
-  private final FastSegmentSetIntersectionFinder edges;
-  private final boolean isOne;
-  private final List<Coordinate> corners;
+  private final Sights sights;
 
   /** The corners before and after each corner in its ring; none where rings meet, or at a door. */
-  private final Map<Coordinate, Coordinate[]> beside = new HashMap<>();
+  private final Map<Coordinate, Coordinate[]> beside;
 
-  /**
-   * @param slack how far beside the ground still counts as on it
-   */
-  FreeCrossing(Shape ground, Length slack) {
-    Geometry wide = ground.grown(slack).jts();
-    room = PreparedGeometryFactory.prepare(wide);
-    edges = new FastSegmentSetIntersectionFinder(SegmentStringUtil.extractSegmentStrings(wide));
-    isOne = wide.getNumGeometries() == 1;
-    Set<Coordinate> outer = Set.of();
-    Coordinate[] all = ground.jts().getCoordinates();
-    if (all.length > 0) {
-      outer = Arrays.stream(ground.jts().convexHull().getCoordinates()).collect(Collectors.toSet());
-    }
-    Set<Coordinate> hull = outer;
-    corners = Arrays.stream(all).filter(c -> !hull.contains(c)).distinct().toList();
-    LinearComponentExtracter.getLines(ground.jts())
-        .forEach(ring -> neighbours(((Geometry) ring).getCoordinates()));
-  }
-
-  private void neighbours(Coordinate[] ring) {
-    int n = ring.length - 1;
-    for (int i = 0; i < n; i++) {
-      Coordinate[] both = {ring[(i + n - 1) % n], ring[i + 1]};
-      if (beside.put(ring[i], both) != null) {
-        beside.put(ring[i], new Coordinate[0]);
-      }
-    }
+  FreeCrossing(Sights sights) {
+    this.sights = sights;
+    this.beside = new HashMap<>(sights.beside());
   }
 
   /** Ways begin and end at {@code door}, even where it is a corner that none would bend at. */
@@ -76,31 +36,15 @@ final class FreeCrossing {
 
   /** The corners that a shortest way may turn at; none where the ground is convex. */
   List<Coordinate> corners() {
-    return corners;
+    return sights.corners();
   }
 
-  /**
-   * Whether the straight line between two places on the ground stays on it. One that passes through
-   * an edge leaves it, one that meets none stays; only where it touches an edge, or where parts of
-   * the ground might touch, the library has to work out the whole relation, which takes it a
-   * hundred times as long.
-   */
+  /** Whether the straight line between two places on the ground stays on it. */
   boolean isClear(Coordinate a, Coordinate b) {
-    if (corners.isEmpty()) {
-      return true;
-    }
-    Coordinate[] ends = {a, b};
-    SegmentIntersectionDetector met = new SegmentIntersectionDetector();
-    met.setFindProper(true);
-    List<SegmentString> line = List.of(new BasicSegmentString(ends, null));
-    if (isOne && !edges.intersects(line, met)) {
-      return contains(a);
-    }
-    return !(isOne && met.hasProperIntersection())
-        && room.covers(Overlay.FACTORY.createLineString(ends));
+    return sights.isClear(a, b);
   }
 
   boolean contains(Coordinate at) {
-    return room.covers(Overlay.FACTORY.createPoint(at));
+    return sights.contains(at);
   }
 }

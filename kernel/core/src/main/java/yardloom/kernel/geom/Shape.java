@@ -3,7 +3,6 @@ package yardloom.kernel.geom;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Predicate;
-import org.locationtech.jts.algorithm.construct.MaximumInscribedCircle;
 import org.locationtech.jts.algorithm.locate.IndexedPointInAreaLocator;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Envelope;
@@ -203,7 +202,7 @@ public final class Shape {
   public Point heart() {
     if (heart == null) {
       requireArea();
-      heart = Point.of(MaximumInscribedCircle.getCenter(geometry, 0.01).getCoordinate());
+      heart = Hearts.of(geometry);
     }
     return heart;
   }

@@ -1,6 +1,7 @@
 package yardloom.kernel.geom;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -79,13 +80,22 @@ public final class WayNetwork {
   private final SingleSourcePaths<Coordinate, DefaultWeightedEdge> fromStart;
   private final STRtree pieces;
 
+  /** The nodes, and how far each is from the start. */
+  private final Coordinate[] nodes;
+
+  private final double[] nodesM;
+
   /**
    * The ways, and how far everything is from {@code start}.
    *
    * @param reach how far beside a way somebody may start
    */
   public WayNetwork(List<Way> ways, Point start, Length reach) {
-    this(ways, start, Overlay.FACTORY.createPoint(start.coordinate()), reach);
+    this(ways, start, reach, new Sights.All());
+  }
+
+  WayNetwork(List<Way> ways, Point start, Length reach, Sights.All sights) {
+    this(ways, start, Overlay.FACTORY.createPoint(start.coordinate()), reach, sights);
   }
 
   /**
@@ -94,10 +104,15 @@ public final class WayNetwork {
    * @param reach how far from the edge of {@code start} a way may be
    */
   public WayNetwork(List<Way> ways, Shape start, Length reach) {
-    this(ways, start.heart(), start.jts(), reach);
+    this(ways, start, reach, new Sights.All());
   }
 
-  private WayNetwork(List<Way> ways, Point start, Geometry around, Length reach) {
+  WayNetwork(List<Way> ways, Shape start, Length reach, Sights.All sights) {
+    this(ways, start.heart(), start.jts(), reach, sights);
+  }
+
+  private WayNetwork(
+      List<Way> ways, Point start, Geometry around, Length reach, Sights.All sights) {
     this.ways = List.copyOf(ways);
     List<Geometry> lines = new ArrayList<>();
     ways.forEach(w -> w.middle().ifPresent(m -> lines.add(m.jts())));
@@ -105,7 +120,7 @@ public final class WayNetwork {
     Map<Integer, List<Coordinate>> doors = new HashMap<>();
     for (int i = 0; i < ways.size(); i++) {
       if (ways.get(i).middle().isEmpty()) {
-        surfaces.put(i, new FreeCrossing(ways.get(i).ground(), TOUCH));
+        surfaces.put(i, new FreeCrossing(sights.of(ways.get(i).ground(), TOUCH)));
       }
       if (ways.get(i).ground().jts().distance(around) <= reach.metres()) {
         join(origin, i, lines, doors);
@@ -120,6 +135,8 @@ public final class WayNetwork {
     doors.forEach((i, d) -> crossings(surfaces.get(i), d));
     fromStart = explore(start.coordinate());
     pieces = indexed();
+    nodes = graph.vertexSet().toArray(new Coordinate[0]);
+    nodesM = Arrays.stream(nodes).mapToDouble(fromStart::getWeight).toArray();
   }
 
   private Geometry body(int i) {
@@ -295,10 +312,19 @@ public final class WayNetwork {
             ? List.of(surfaces.get(way))
             : surfaces.values().stream().filter(s -> s.contains(at)).toList();
     Set<Coordinate> ends = endsAround(at);
-    return graph.vertexSet().stream()
-        .map(from -> new Stop(at, from, fromStart.getWeight(from) + from.distance(at)))
-        .filter(s -> s.wayM() < nearerThanM)
-        .sorted(Comparator.comparingDouble(Stop::wayM))
+    List<Stop> nearer = new ArrayList<>();
+    for (int i = 0; i < nodes.length; i++) {
+      // The longer leg nearly always tells; the root is dear.
+      double leg = Math.max(Math.abs(nodes[i].x - at.x), Math.abs(nodes[i].y - at.y));
+      if (nodesM[i] + leg < nearerThanM) {
+        Stop stop = new Stop(at, nodes[i], nodesM[i] + nodes[i].distance(at));
+        if (stop.wayM() < nearerThanM) {
+          nearer.add(stop);
+        }
+      }
+    }
+    nearer.sort(Comparator.comparingDouble(Stop::wayM));
+    return nearer.stream()
         .filter(s -> isReached(s.from(), at, over, ends))
         .findFirst()
         .orElse(Stop.NOWHERE);

@@ -64,22 +64,38 @@ public final class WaysFrom {
     }
   }
 
-  /**
-   * The ways from a point, such as a gate.
-   *
-   * @param barrow what a barrow can take
-   * @param foot what people can take
-   */
-  public static WaysFrom gate(List<WayNetwork.Way> barrow, List<WayNetwork.Way> foot, Point at) {
-    return new WaysFrom(
-        () -> new WayNetwork(barrow, at, BESIDE), () -> new WayNetwork(foot, at, BESIDE));
-  }
+  /** The ways of one plan, from whatever start: what can be seen on open ground is found once. */
+  public static final class Ground {
+    private final List<WayNetwork.Way> barrow;
+    private final List<WayNetwork.Way> foot;
 
-  /** The ways from the middle of {@code ground}, such as a spot for heaps; it is not empty. */
-  public static WaysFrom heap(
-      List<WayNetwork.Way> barrow, List<WayNetwork.Way> foot, Shape ground) {
-    return new WaysFrom(
-        () -> new WayNetwork(barrow, ground, BESIDE), () -> new WayNetwork(foot, ground, BESIDE));
+    /** No part of the value, since it follows from it. */
+    private final transient Sights.All sights = new Sights.All();
+
+    /**
+     * Ways.
+     *
+     * @param barrow what a barrow can take
+     * @param foot what people can take
+     */
+    public Ground(List<WayNetwork.Way> barrow, List<WayNetwork.Way> foot) {
+      this.barrow = List.copyOf(barrow);
+      this.foot = List.copyOf(foot);
+    }
+
+    /** The ways from a point, such as a gate. */
+    public WaysFrom gate(Point at) {
+      return new WaysFrom(
+          () -> new WayNetwork(barrow, at, BESIDE, sights),
+          () -> new WayNetwork(foot, at, BESIDE, sights));
+    }
+
+    /** The ways from the middle of {@code ground}, such as a spot for heaps; it is not empty. */
+    public WaysFrom heap(Shape ground) {
+      return new WaysFrom(
+          () -> new WayNetwork(barrow, ground, BESIDE, sights),
+          () -> new WayNetwork(foot, ground, BESIDE, sights));
+    }
   }
 
   /** Whether no way that a barrow can take comes near the start. */

@@ -140,6 +140,27 @@ public final class Draft {
     }
   }
 
+  /**
+   * Lets {@code block} speak of one thing that is there already: nothing of it is bought or done.
+   *
+   * @throws PlanException (CONTRADICTION) inside a part that is still to be made
+   */
+  public void built(SourceRef place, Runnable block) {
+    if (done.contains(part)) {
+      block.run();
+      return;
+    }
+    if (!part.isEmpty()) {
+      throw new PlanException(
+          ProblemCode.CONTRADICTION,
+          place,
+          "this is built, but stands inside '"
+              + part
+              + "', which is still to be made; write it outside of that block");
+    }
+    inPart(PartTurn.BUILT, true, place, block);
+  }
+
   public void parameter(String name, String value) {
     parameters.put(name, value);
   }

@@ -12,6 +12,9 @@ public enum PartTurn {
   /** On an element: the part of the plan in which it was said. */
   public static final AttributeKey<String> PART = new AttributeKey<>("kernel.part", String.class);
 
+  /** The part of what its own word says is built; no part of a script can be called so. */
+  static final String BUILT = " built";
+
   /** On an element: its turn, where it is not {@link #NOW}. */
   static final AttributeKey<PartTurn> KEY = new AttributeKey<>("kernel.turn", PartTurn.class);
 

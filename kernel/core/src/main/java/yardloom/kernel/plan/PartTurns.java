@@ -20,6 +20,6 @@ public record PartTurns(String name, Map<String, PartTurn> byPart) {
   }
 
   PartTurn of(String part) {
-    return byPart.getOrDefault(part, PartTurn.NOW);
+    return part.equals(PartTurn.BUILT) ? PartTurn.DONE : byPart.getOrDefault(part, PartTurn.NOW);
   }
 }

@@ -1,8 +1,11 @@
 package yardloom.kernel.scope;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import java.util.function.Supplier;
 import yardloom.kernel.geom.Shape;
 import yardloom.kernel.plan.AttributeKey;
 import yardloom.kernel.plan.Draft;
@@ -90,6 +93,27 @@ public final class Making {
         || c == 0x2029
         || c >= 0x202A && c <= 0x202E
         || c >= 0x2066 && c <= 0x2069;
+  }
+
+  /**
+   * Makes something that may be there already, as its word says with {@code built:}; then nothing
+   * of it is bought or done, whatever its block says.
+   *
+   * @throws PlanException (CONTRADICTION) if it is, in a stage that is still to be made
+   */
+  public static <T> T built(PlanScope in, Boolean built, Supplier<T> make) {
+    List<T> made = new ArrayList<>();
+    add(in, built, () -> made.add(make.get()));
+    return made.get(0);
+  }
+
+  /** The same for what gives nothing back. */
+  public static void add(PlanScope in, Boolean built, Runnable make) {
+    if (Boolean.TRUE.equals(built)) {
+      in.draft().built(in.place(), make);
+    } else {
+      make.run();
+    }
   }
 
   public static ElementDraft add(

@@ -80,8 +80,8 @@ public final class Bearings {
               + m.group(group)
               + " is more than "
               + (int) most
-              + " degrees; was a degree sign lost in copying? An azimuth from north is written as az"
-              + " 195-30-00");
+              + " degrees; was a degree sign lost in copying? An azimuth from north is written as"
+              + " az 195-30-00");
     }
     if (min >= 60 || sec >= 60) {
       throw new PlanException(

@@ -5,7 +5,11 @@ import java.math.RoundingMode;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
+import yardloom.kernel.fact.Derived;
+import yardloom.kernel.unit.Money;
+import yardloom.kernel.unit.UnitSystem;
 
 /**
  * Rounds numbers so that they add up to their rounded sum, for a short column over its total: each
@@ -18,6 +22,9 @@ import java.util.stream.IntStream;
  * H. P. Young, Fair Representation, 2nd ed. 2001, chapter 2 (memory).
  */
 public final class AddingUp {
+  /** Digits behind the last printed one; what is smaller is noise and decides nothing. */
+  private static final int NOISE = 6;
+
   private AddingUp() {}
 
   /**
@@ -31,7 +38,8 @@ public final class AddingUp {
     List<BigDecimal> parts = new ArrayList<>();
     List<BigDecimal> rests = new ArrayList<>();
     for (double number : numbers) {
-      BigDecimal exact = BigDecimal.valueOf(number);
+      BigDecimal exact =
+          BigDecimal.valueOf(number).setScale(decimals + NOISE, RoundingMode.HALF_UP);
       BigDecimal part = exact.setScale(decimals, RoundingMode.FLOOR);
       parts.add(part);
       rests.add(exact.subtract(part));
@@ -45,5 +53,24 @@ public final class AddingUp {
         .toList()
         .forEach(i -> parts.set(i, parts.get(i).add(unit)));
     return List.copyOf(parts);
+  }
+
+  /**
+   * The cells of a column over its total, as printed in money of the plan; the reason behind each
+   * keeps all its digits.
+   *
+   * @param sum what they add up to
+   */
+  public static List<Cell> money(List<Derived<Money>> amounts, Money sum) {
+    int decimals = Measure.MONEY.decimals(UnitSystem.US);
+    List<BigDecimal> shown =
+        rounded(amounts.stream().map(a -> a.value().amount()).toList(), sum.amount(), decimals);
+    return IntStream.range(0, shown.size())
+        .mapToObj(
+            i ->
+                new Cell(
+                    Optional.of(Money.amount(shown.get(i).doubleValue())),
+                    Optional.of(amounts.get(i))))
+        .toList();
   }
 }

@@ -19,7 +19,7 @@ public final class Amounts {
 
   private static String text(Plan plan, Object value) {
     if (value instanceof Quantity<?> q) {
-      TableFormat format = new TableFormat(plan.info().units(), plan.info().currency());
+      TableFormat format = TableFormat.of(plan.info());
       return isSmallMass(plan, q) ? format.withUnit(q) : format.withUnit(measure(q), q);
     }
     if (value instanceof Double d) {

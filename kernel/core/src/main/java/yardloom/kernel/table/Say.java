@@ -5,6 +5,7 @@ import java.util.regex.Pattern;
 import yardloom.kernel.plan.PlanInfo;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Mass;
+import yardloom.kernel.unit.Quantity;
 import yardloom.kernel.unit.UnitSystem;
 import yardloom.kernel.unit.Volume;
 
@@ -13,6 +14,17 @@ public final class Say {
   private static final Pattern IN_TEXT = Pattern.compile("\\{([0-9.]+) (in|lb)}");
 
   private Say() {}
+
+  /** A quantity as columns of a measure show it, in one system. */
+  public static String of(Measure measure, Quantity<?> quantity, UnitSystem units) {
+    return new TableFormat(units, "").inText(measure, quantity);
+  }
+
+  /** The same in both systems, the plan's own first: {@code 257 gal (973 L)}. */
+  public static String both(Measure measure, Quantity<?> quantity, UnitSystem units) {
+    return units.both(
+        of(measure, quantity, UnitSystem.US), of(measure, quantity, UnitSystem.METRIC));
+  }
 
   /** A small length in both systems: {@code 6 in (15.2 cm)}. */
   public static String depth(Length length) {

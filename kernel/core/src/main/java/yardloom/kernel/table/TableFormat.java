@@ -7,6 +7,7 @@ import java.time.MonthDay;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
+import yardloom.kernel.plan.PlanInfo;
 import yardloom.kernel.unit.Months;
 import yardloom.kernel.unit.Quantity;
 import yardloom.kernel.unit.Unit;
@@ -31,6 +32,11 @@ public record TableFormat(UnitSystem units, String currency) {
   public TableFormat {
     Objects.requireNonNull(units);
     Objects.requireNonNull(currency);
+  }
+
+  /** The format of a plan: its units and its currency. */
+  public static TableFormat of(PlanInfo plan) {
+    return new TableFormat(plan.units(), plan.currency());
   }
 
   /** A day of the year, such as {@code 25 Apr}. */
@@ -117,6 +123,12 @@ public record TableFormat(UnitSystem units, String currency) {
       return unit + number;
     }
     return unit.isEmpty() ? number : number + NO_BREAK_SPACE + unit;
+  }
+
+  /** The same for running text: no digits are grouped, and lines may break before the unit. */
+  public String inText(Measure measure, Quantity<?> quantity) {
+    String unit = unitText(measure);
+    return show(measure, quantity, false) + (unit.isEmpty() ? "" : " " + unit);
   }
 
   /** A quantity with its unit symbol, in the plan's usual unit for its dimension. */

@@ -179,4 +179,21 @@ class GroundFormulaTest {
     assertEquals(0.5, slope.running(), 1e-9);
     assertEquals(0, slope.cross(), 1e-9);
   }
+
+  /** Flat but for its last metre, 0.3 m up: that one tells, though no metre begins behind it. */
+  @Test
+  void path_isLookedAtToItsEnd() {
+    Surface kerb =
+        Surface.of(
+            Stream.of(0.0, 5.0, 6.0)
+                .flatMap(
+                    x ->
+                        Stream.of(0.0, 3.0)
+                            .map(y -> new Spot(Point.metres(x, y), m(Math.max(0, x - 5) * 0.3))))
+                .toList(),
+            List.of());
+    PathSlope slope =
+        PathSlope.of(kerb, Line.between(Point.metres(0, 1), Point.metres(6, 1))).orElseThrow();
+    assertEquals(0.3, slope.running(), 1e-9);
+  }
 }

@@ -176,4 +176,64 @@ class SurfaceTest {
     assertEquals(8 * 2 * 0.2 / 2, moved.fill().cubicMetres(), 1e-5);
     assertEquals(0, moved.unknown().squareMetres(), 1e-6);
   }
+
+  /** Rises a metre over ten from left to right. */
+  private static Surface ramp() {
+    return Surface.of(
+        List.of(spot(0, 0, 0), spot(10, 0, 1), spot(10, 10, 1), spot(0, 10, 0)), List.of());
+  }
+
+  private static List<Double> levels(double interval, double base) {
+    return Contours.of(ramp(), Length.metres(interval), Length.metres(base)).stream()
+        .map(c -> Math.round(c.level().metres() * 1e6) / 1e6)
+        .toList();
+  }
+
+  /** The lowest and the highest level are contours themselves; others count from the base. */
+  @Test
+  void contours_countFromTheBase_withBothEnds() {
+    assertEquals(List.of(0.0, 0.2, 0.4, 0.6, 0.8, 1.0), levels(0.2, 0));
+    assertEquals(List.of(0.0, 0.2, 0.4, 0.6, 0.8, 1.0), levels(0.2, 5));
+    assertEquals(List.of(0.05, 0.35, 0.65, 0.95), levels(0.3, 0.05));
+    assertEquals(List.of(0.0, 1.0), levels(1, 0));
+    List<Contours.Contour> ends = Contours.of(ramp(), Length.metres(1), Length.ZERO);
+    assertEquals(List.of(), ends.get(0).lines());
+    assertEquals(10, ends.get(1).lines().get(0).length().metres(), 1e-9);
+    assertEquals(10, ends.get(1).lines().get(0).start().x().metres(), 1e-9);
+  }
+
+  /** 500 steps are 501 contours, which is the most; one step more is told by its number. */
+  @Test
+  void contours_tooMany_areCounted() {
+    assertEquals(501, levels(1 / 500.0, 0).size());
+    PlanException e = assertThrows(PlanException.class, () -> levels(1 / 501.0, 0));
+    assertTrue(e.getMessage().contains("gives 502 contours"), e.getMessage());
+    assertThrows(PlanException.class, () -> levels(0, 0));
+  }
+
+  /**
+   * Level at 0.3 on the ramp, 10 m wide: what is cut rises to 0.7 over 7 m, 24.5 m³; what is filled
+   * sinks to 0.3 over 3 m, 4.5 m³. Half a metre lies beyond what is known: 5 m².
+   */
+  @Test
+  void levelBed_offTheMiddle_cutsMoreThanItFills() {
+    Shape bed = Shape.rectangle(Point.metres(0, 0), Length.metres(10.5), Length.metres(10));
+    LevelBed found = LevelBed.of(ramp(), bed, Length.metres(0.3));
+    assertEquals(24.5, found.cut().cubicMetres(), 1e-6);
+    assertEquals(4.5, found.fill().cubicMetres(), 1e-6);
+    assertEquals(5, found.unknown().squareMetres(), 1e-6);
+    assertEquals(0.5, LevelBed.balanced(ramp(), bed).metres(), 1e-9);
+  }
+
+  /** Just at the highest and the lowest level nothing is left to cut, or to fill. */
+  @Test
+  void levelBed_atTheEnds_isAllOfOneKind() {
+    Shape bed = Shape.rectangle(Point.metres(0, 0), Length.metres(10), Length.metres(10));
+    LevelBed high = LevelBed.of(ramp(), bed, Length.metres(1));
+    assertEquals(0, high.cut().cubicMetres(), 1e-9);
+    assertEquals(50, high.fill().cubicMetres(), 1e-6);
+    LevelBed low = LevelBed.of(ramp(), bed, Length.ZERO);
+    assertEquals(50, low.cut().cubicMetres(), 1e-6);
+    assertEquals(0, low.fill().cubicMetres(), 1e-9);
+  }
 }

@@ -2,6 +2,7 @@ package yardloom.kernel.survey;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
 import java.util.Optional;
@@ -112,5 +113,27 @@ class CurveFromTwoTest {
   })
   void azimuth_isWrittenAsAQuadrantBearing(double degrees, double minutes, String bearing) {
     assertEquals(bearing, Bearings.quadrant(Angle.degrees(degrees + minutes / 60)));
+  }
+
+  /** What is said of an element that no curve has; the others would make one. */
+  @ParameterizedTest
+  @CsvSource({
+    "-1, 90, , , the radius of a curve must be more than zero",
+    "0, 90, , , the radius of a curve must be more than zero",
+    ", 90, -1, , the length of a curve must be more than zero",
+    "100, , 0, , the length of a curve must be more than zero",
+    ", 90, , -1, the chord of a curve must be more than zero",
+    "100, , , 0, the chord of a curve must be more than zero",
+    "100, 0, , , the central angle of a curve must lie between 0 and 360 degrees",
+    "100, 360, , , the central angle of a curve must lie between 0 and 360 degrees",
+    ", -5, 100, , the central angle of a curve must lie between 0 and 360 degrees",
+    "100, , 628.4, , the central angle of a curve must lie between 0 and 360 degrees"
+  })
+  void elementThatCannotBe_isNamed(
+      Double radius, Double delta, Double length, Double chord, String said) {
+    CurveGiven given = given(radius, delta, length, chord, Curve.Definition.ARC);
+    PlanException e = assertThrows(PlanException.class, given::solve);
+    assertTrue(e.getMessage().contains(said), e.getMessage());
+    assertEquals(ProblemCode.OUT_OF_RANGE, e.problems().get(0).code());
   }
 }

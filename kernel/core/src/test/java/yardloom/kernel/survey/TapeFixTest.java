@@ -208,4 +208,58 @@ class TapeFixTest {
     assertEquals(8 + 3, p.y().metres(), 1e-12);
     assertThrows(PlanException.class, () -> new Baseline(Point.metres(1, 1), Point.metres(1, 1)));
   }
+
+  /** Three tapes to (3, 4), or to (3, −4): the third, off the line of the others, tells which. */
+  @Test
+  void of_threeTapes_findTheirSideThemselves() {
+    double b = Math.sqrt(65);
+    for (boolean above : new boolean[] {true, false}) {
+      double c = above ? Math.sqrt(53) : Math.sqrt(5);
+      List<TapeFix.Tape> tapes =
+          List.of(tape("A", 0, 0, 5, 0.01), tape("B", 10, 0, b, 0.01), tape("C", 5, -3, c, 0.01));
+      TapeFix fix = TapeFix.of(tapes, Optional.empty());
+      assertEquals(3, fix.at().x().metres(), 1e-6);
+      assertEquals(above ? 4 : -4, fix.at().y().metres(), 1e-6);
+    }
+  }
+
+  /** Two tapes that just meet on their line need no side: 25 and 15 m over 40 m, or 50 and 10. */
+  @Test
+  void of_tapesThatJustMeet_meetOnTheLine() {
+    for (double[] both : new double[][] {{25, 15}, {50, 10}, {10, 50}}) {
+      TapeFix fix =
+          TapeFix.of(
+              List.of(tape("A", 0, 0, both[0], 1), tape("B", 40, 0, both[1], 1)),
+              Optional.of(Point.metres(20, 1)));
+      assertEquals(both[0] == 10 ? -10 : both[0], fix.at().x().metres(), 1e-6);
+      assertEquals(0, fix.at().y().metres(), 1e-3);
+    }
+    assertThrows(
+        PlanException.class,
+        () ->
+            TapeFix.of(
+                List.of(tape("A", 0, 0, 25, 1), tape("B", 40, 0, 14.999, 1)),
+                Optional.of(Point.metres(20, 1))));
+    assertThrows(
+        PlanException.class,
+        () ->
+            TapeFix.of(
+                List.of(tape("A", 0, 0, 50.001, 1), tape("B", 40, 0, 10, 1)),
+                Optional.of(Point.metres(20, 1))));
+  }
+
+  /**
+   * Of three tapes two may miss by four of their joint errors: 4 × √(0.03² + 0.04²) = 0.2 m of 40.
+   */
+  @Test
+  void of_threeTapes_mayMissByTheirErrors() {
+    List<TapeFix.Tape> near =
+        List.of(
+            tape("A", 0, 0, 24.9, 0.03), tape("B", 40, 0, 14.95, 0.04), tape("C", 25, 10, 10, 1));
+    assertEquals(25, TapeFix.of(near, Optional.of(Point.metres(25, 1))).at().x().metres(), 0.2);
+    List<TapeFix.Tape> apart =
+        List.of(
+            tape("A", 0, 0, 24.8, 0.03), tape("B", 40, 0, 14.95, 0.04), tape("C", 25, 10, 10, 1));
+    assertThrows(PlanException.class, () -> TapeFix.of(apart, Optional.of(Point.metres(25, 1))));
+  }
 }

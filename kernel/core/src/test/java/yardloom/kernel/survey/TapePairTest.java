@@ -111,4 +111,65 @@ class TapePairTest {
             Optional.of(near));
     assertEquals(0, fix.at().distance(at).metres(), 0.001);
   }
+
+  private static Optional<TapePair> best(Point... fixed) {
+    return TapePair.best(List.of(fixed), List.of(p(0, 0)), (from, to) -> true);
+  }
+
+  /** Seen from the middle: 45° apart two and two, 90° the outer ones, which are best. */
+  @Test
+  void best_ofPairsThatReachAsMany_crossesMostSquarely() {
+    Point a = p(10, 0);
+    Point b = p(10 / Math.sqrt(2), 10 / Math.sqrt(2));
+    Point c = p(0, 10);
+    assertEquals(Optional.of(new TapePair(a, c)), best(a, b, c));
+    assertEquals(Optional.of(new TapePair(c, a)), best(b, c, a));
+    assertEquals(Optional.of(new TapePair(a, c)), best(a, c, b));
+  }
+
+  /** As square from 10 as from 20 m: the longer; as long on both sides: the first. */
+  @Test
+  void best_ofPairsAsSquare_isTheLongest_thenTheFirst() {
+    Point a = p(10, 0);
+    Point near = p(0, 10);
+    Point far = p(0, 20);
+    assertEquals(Optional.of(new TapePair(a, far)), best(a, near, far));
+    assertEquals(Optional.of(new TapePair(a, far)), best(a, far, near));
+    Point below = p(0, -10);
+    assertEquals(Optional.of(new TapePair(a, near)), best(a, near, below));
+    assertEquals(Optional.of(new TapePair(a, below)), best(a, below, near));
+  }
+
+  /**
+   * Two points at 68.6° count for more than one at 90°, which the third fixed point sees alone; the
+   * worse of two crossings decides.
+   */
+  @Test
+  void best_reachesTheMost() {
+    Point a = p(-5, -10);
+    Point b = p(9, -10);
+    Point c = p(-10, 5);
+    List<Point> targets = List.of(p(0, 0), p(4, 0));
+    assertEquals(
+        Optional.of(new TapePair(a, b)),
+        TapePair.best(
+            List.of(a, c, b), targets, (from, to) -> !from.equals(c) || to.equals(targets.get(0))));
+    // From (0, 20) and (20, 0) the middle has 90°, but (9, 9) 143°; from a and b both 68.6° before.
+    assertEquals(
+        Optional.of(new TapePair(p(0, 20), p(-8, 0))),
+        TapePair.best(
+            List.of(p(0, 20), p(20, 0), p(-8, 0)), List.of(p(0, 0), p(9, 9)), (f, t) -> true));
+  }
+
+  /** Limits are kept: a metre between the fixed points, 5 mm off the line. */
+  @Test
+  void limits_areStillWithin() {
+    assertEquals(
+        Optional.of(new TapePair(p(0, 0), p(1, 0))),
+        TapePair.best(List.of(p(0, 0), p(1, 0)), List.of(p(0.5, 1)), (from, to) -> true));
+    TapePair pair = new TapePair(p(0, 0), p(10, 0));
+    assertEquals(TapePair.Side.ON, pair.side(p(5, 0.005)));
+    assertEquals(TapePair.Side.ON, pair.side(p(5, -0.005)));
+    assertEquals(TapePair.Side.LEFT, pair.side(p(5, 0.0051)));
+  }
 }

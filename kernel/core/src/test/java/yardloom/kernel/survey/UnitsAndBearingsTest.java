@@ -123,4 +123,11 @@ class UnitsAndBearingsTest {
     Angle azimuth = Angle.degrees(seconds / 3600.0);
     assertEquals(azimuth.degrees(), Bearings.parse(Bearings.quadrant(azimuth)).degrees(), 1e-9);
   }
+
+  /** 0.826111 × 60 are 49.5667 minutes, 0.5667 × 60 are 34 seconds; 0.036 seconds short is full. */
+  @ParameterizedTest
+  @CsvSource({"1.5, 01°30'00\"", "28.826111, 28°49'34\"", "179.99999, 180°00'00\""})
+  void angle_isWrittenToTheSecond(double degrees, String written) {
+    assertEquals(written, Bearings.dms(Angle.degrees(degrees)));
+  }
 }

@@ -75,4 +75,17 @@ class SayTest {
     assertEquals("30 cm", Say.laid(Length.inches(12), UnitSystem.METRIC));
     assertEquals("4.5 in", Say.laid(Length.inches(4.5), UnitSystem.US));
   }
+
+  /**
+   * 0.3048 m a foot, 3.785412 L a gallon; a thousand is not parted, so that lines break as text.
+   */
+  @Test
+  void measure_isSaidInBothSystems_thePlansFirst() {
+    Length length = Length.feet(10);
+    assertEquals("10.0 ft", Say.of(Measure.LENGTH, length, UnitSystem.US));
+    assertEquals("3.05 m", Say.of(Measure.LENGTH, length, UnitSystem.METRIC));
+    assertEquals("10.0 ft (3.05 m)", Say.both(Measure.LENGTH, length, UnitSystem.US));
+    assertEquals("3.05 m (10.0 ft)", Say.both(Measure.LENGTH, length, UnitSystem.METRIC));
+    assertEquals("1234 gal (4671 L)", Say.both(Measure.WATER, Volume.gallons(1234), UnitSystem.US));
+  }
 }

@@ -87,7 +87,7 @@ final class Blocks {
   }
 
   /** Texts begin with a capital; of entries that read and look alike the first stays. */
-  private static List<LegendEntry> tidy(List<LegendEntry> entries) {
+  static List<LegendEntry> tidy(List<LegendEntry> entries) {
     return entries.stream().map(e -> e.called(capital(e.text()))).distinct().toList();
   }
 

@@ -51,6 +51,7 @@ public final class Drawing {
   /** Strokes, or what later filled regions leave of them. */
   private final List<Line> seen = new ArrayList<>();
 
+  private final LinesLeft left;
   private final List<String> homeless;
   private final List<String> figures;
 
@@ -58,6 +59,12 @@ public final class Drawing {
    * @param area nothing is drawn outside it
    */
   public Drawing(SortedMap<Layer, List<Mark>> layers, View view, Box area, Type type) {
+    this(layers, view, area, type, new LinesLeft());
+  }
+
+  /** The same with what other drawings found out. */
+  Drawing(SortedMap<Layer, List<Mark>> layers, View view, Box area, Type type, LinesLeft left) {
+    this.left = left;
     this.view = view;
     this.area = area;
     this.type = type;
@@ -182,7 +189,7 @@ public final class Drawing {
     seen.clear();
     for (Line line : all) {
       boolean near = line.jts().getEnvelopeInternal().intersects(filled.bounds());
-      seen.addAll(near ? line.outside(filled) : List.of(line));
+      seen.addAll(near ? left.of(line, filled) : List.of(line));
     }
   }
 

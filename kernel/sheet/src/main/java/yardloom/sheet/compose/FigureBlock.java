@@ -93,9 +93,13 @@ final class FigureBlock implements Block {
 
   /** The parts of the figure one below the other, and their sizes. */
   private record Layout(
-      List<String> title, List<Stack.Row> legend, double mmPerM, String scaleWords) {
+      List<String> title,
+      double titleMm,
+      List<Stack.Row> legend,
+      double mmPerM,
+      String scaleWords) {
     double titleHeight() {
-      return 0.5 + title.size() * Type.pitch(Type.HEADING) + GAP_MM;
+      return 0.5 + title.size() * Type.pitch(titleMm) + GAP_MM;
     }
 
     double scaleHeight() {
@@ -107,7 +111,7 @@ final class FigureBlock implements Block {
     }
 
     Layout at(double otherMmPerM) {
-      return new Layout(title, legend, otherMmPerM, scaleWords);
+      return new Layout(title, titleMm, legend, otherMmPerM, scaleWords);
     }
 
     double legendHeight() {
@@ -116,22 +120,23 @@ final class FigureBlock implements Block {
   }
 
   private Layout layout(double widthMm) {
-    List<String> title = type.wrap(figure.title(), Type.HEADING, true, widthMm);
+    List<String> title = type.wrap(figure.title(), type.heading(), true, widthMm);
     List<Stack.Row> legend =
         figure.legend().isEmpty()
             ? List.of()
-            : new Blocks(type).legendRows(figure.legend(), widthMm);
-    Layout around = new Layout(title, legend, 1, "?");
+            : new Blocks(type).legendRows(Blocks.tidy(figure.legend()), widthMm);
+    Layout around = new Layout(title, type.heading(), legend, 1, "?");
     double height = maxHeightMm - around.aroundMm();
     double most = fitting(widthMm - 2 * MARGIN_MM, height - 2 * MARGIN_MM);
     if (scale.isPresent()) {
       double asked = 1000 / scale.get().denominator();
       boolean fits = asked <= most * (1 + 1e-9);
       String words = fits ? "Scale " + scale.get().words() : "Not to scale";
-      return new Layout(title, legend, fits ? asked : most, words);
+      return new Layout(title, type.heading(), legend, fits ? asked : most, words);
     }
     double usual = fitting(Double.MAX_VALUE, usualDrawingMm - 2 * MARGIN_MM);
-    return new Layout(title, legend, Math.min(most, Math.max(usual, leastMmPerM())), "");
+    return new Layout(
+        title, type.heading(), legend, Math.min(most, Math.max(usual, leastMmPerM())), "");
   }
 
   /** The largest mm per metre at which the figure fits. */
@@ -181,7 +186,7 @@ final class FigureBlock implements Block {
     List<Ink> inks = new ArrayList<>();
     inks.add(Ink.Path.line(TOP_RULE, new Xy(room.x(), room.y()), new Xy(room.right(), room.y())));
     double y = room.y() + 0.5;
-    inks.addAll(Type.lines(layout.title(), room.x(), y, Type.HEADING, true, Palette.INK));
+    inks.addAll(Type.lines(layout.title(), room.x(), y, layout.titleMm(), true, Palette.INK));
     List<String> scaleLine =
         layout.scaleWords().isEmpty() ? List.of() : List.of(layout.scaleWords());
     inks.addAll(

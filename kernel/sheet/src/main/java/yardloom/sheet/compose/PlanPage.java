@@ -409,6 +409,6 @@ final class PlanPage {
     return memory.drawing(
         request.sheet().id() + which,
         new SheetMemory.DrawingRequest(shown, view, room, request.sheet().format().isPocket()),
-        r -> new Drawing(r.layers(), r.view(), r.area(), type));
+        r -> new Drawing(r.layers(), r.view(), r.area(), type, memory.linesLeft()));
   }
 }

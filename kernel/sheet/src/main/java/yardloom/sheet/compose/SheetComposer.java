@@ -50,7 +50,8 @@ public final class SheetComposer {
   }
 
   private Type type(SheetRequest request) {
-    return request.sheet().format().isPocket() ? Type.ofPages(metrics) : new Type(metrics);
+    Type usual = request.sheet().format().isPocket() ? Type.ofPages(metrics) : new Type(metrics);
+    return usual.times(request.firm().theme().letters());
   }
 
   private ColumnGrid grid(SheetRequest request) {
@@ -335,7 +336,7 @@ public final class SheetComposer {
 
   /** The optional tables that stand in one piece, as blocks. */
   private Map<Block, Table> optional(SheetRequest request, ColumnGrid grid) {
-    TableFormat format = new TableFormat(request.info().units(), request.info().currency());
+    TableFormat format = TableFormat.of(request.info());
     Map<Block, Table> blocks = new LinkedHashMap<>();
     for (Table table : request.optional()) {
       List<Block> parts = TableBlock.of(table, format, type(request), grid.content().width());
@@ -360,7 +361,7 @@ public final class SheetComposer {
   }
 
   private List<Block> blocks(SheetRequest request, ColumnGrid grid) {
-    TableFormat format = new TableFormat(request.info().units(), request.info().currency());
+    TableFormat format = TableFormat.of(request.info());
     double width = grid.content().width();
     // As much as a fresh page offers across all its columns.
     double height = new Page(grid, titleHeight(request, grid, title(request, 1), "")).room(width);
@@ -434,6 +435,12 @@ public final class SheetComposer {
             + " of "
             + count;
     return new ComposedSheet(
-        id, number, filled.title(), description, request.paper(), filled.drawnAt(), inks);
+        id,
+        number,
+        filled.title(),
+        description,
+        request.paper(),
+        filled.drawnAt(),
+        request.firm().themed(inks));
   }
 }

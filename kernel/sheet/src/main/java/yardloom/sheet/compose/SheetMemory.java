@@ -19,6 +19,8 @@ public final class SheetMemory {
 
   private final LastTime<DrawingRequest, Drawing> drawings = new LastTime<>();
 
+  private final LinesLeft linesLeft = new LinesLeft();
+
   /** All that a drawing is made of. */
   record DrawingRequest(SortedMap<Layer, List<Mark>> layers, View view, Box area, boolean pocket) {}
 
@@ -38,10 +40,15 @@ public final class SheetMemory {
     return drawings.of(sheet + " " + request.view().mmPerM() + " " + request.area(), request, draw);
   }
 
+  LinesLeft linesLeft() {
+    return linesLeft;
+  }
+
   /** Keeps a whole set, its requests without optional tables that stand on earlier sheets. */
   void set(List<SheetRequest> requests, List<List<SheetComposer.Filled>> pages) {
     opens = List.copyOf(requests);
     set = List.copyOf(pages);
+    linesLeft.next();
   }
 
   /** Where in the last set that sheet stands; -1 if it does not. */

@@ -32,6 +32,7 @@ import yardloom.sheet.paper.Scale;
  * @param optional tables that fill room left on the site plan's sheet and on its continuations;
  *     never a reason for another sheet
  * @param names of the plan's things, which lists begin with a capital
+ * @param firm how the firm that draws it wants it to look
  */
 public record SheetRequest(
     SheetPlan sheet,
@@ -45,7 +46,8 @@ public record SheetRequest(
     Angle north,
     Optional<Shape> lot,
     List<Table> optional,
-    List<String> names) {
+    List<String> names,
+    FirmLook firm) {
 
   public SheetRequest {
     layers = sorted(layers);
@@ -75,7 +77,8 @@ public record SheetRequest(
         Angle.ZERO,
         Optional.empty(),
         List.of(),
-        List.of());
+        List.of(),
+        FirmLook.NONE);
   }
 
   public SheetRequest withScale(Optional<Scale> newScale) {
@@ -123,6 +126,11 @@ public record SheetRequest(
     return copy(c -> c.names = newNames);
   }
 
+  /** The firm's mark and theme. */
+  public SheetRequest withFirm(FirmLook newFirm) {
+    return copy(c -> c.firm = newFirm);
+  }
+
   /** The same sheet with other panels. */
   SheetRequest withPanels(List<Panel> panels) {
     return copy(c -> c.sheet = sheet.with(panels));
@@ -141,6 +149,7 @@ public record SheetRequest(
     private Optional<Shape> lot;
     private List<Table> optional;
     private List<String> names;
+    private FirmLook firm;
   }
 
   private SheetRequest copy(Consumer<Copy> change) {
@@ -156,6 +165,7 @@ public record SheetRequest(
     c.lot = lot;
     c.optional = optional;
     c.names = names;
+    c.firm = firm;
     change.accept(c);
     return new SheetRequest(
         c.sheet,
@@ -169,7 +179,8 @@ public record SheetRequest(
         c.north,
         c.lot,
         c.optional,
-        c.names);
+        c.names,
+        c.firm);
   }
 
   static List<Mark> all(SortedMap<Layer, List<Mark>> layers) {

@@ -92,8 +92,8 @@ record Stack(
     double x = room.x() + pad;
     double y = room.y() + (boxed ? PADDING_MM : 0.5);
     List<String> heading =
-        type.wrap(from == 0 ? title : title + " (continued)", Type.HEADING, true, innerWidth);
-    double headTop = y + heading.size() * Type.pitch(Type.HEADING) + TITLE_GAP_MM;
+        type.wrap(from == 0 ? title : title + " (continued)", type.heading(), true, innerWidth);
+    double headTop = y + heading.size() * Type.pitch(type.heading()) + TITLE_GAP_MM;
     double end = headTop;
     List<Row> head = rows.headOver(from);
     for (Row row : head) {
@@ -111,7 +111,8 @@ record Stack(
     }
     double height = end + pad - room.y();
     inks.add(edge(room, height));
-    inks.addAll(Type.lines(heading, x, y, Type.HEADING, true, boxed ? Palette.ALERT : Palette.INK));
+    inks.addAll(
+        Type.lines(heading, x, y, type.heading(), true, boxed ? Palette.ALERT : Palette.INK));
     double top = draw(head, x, headTop, inks);
     draw(rows.body().subList(from, next), x, top, inks);
     return Optional.of(

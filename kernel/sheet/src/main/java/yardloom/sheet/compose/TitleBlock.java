@@ -28,6 +28,10 @@ final class TitleBlock {
   /** What each field takes of a strip's width. */
   private static final double STRIP_CELL_SHARE = 0.16;
 
+  private static final double LOGO_HEIGHT_MM = 14;
+  private static final double LOGO_SHARE = 0.4;
+  private static final double LOGO_ON_STRIP_MM = 24;
+
   private static final String NONE = "\u2013";
   private static final Style EDGE =
       Style.filled("title-block", Palette.PAPER).outlined(Palette.INK, 0.5);
@@ -38,6 +42,7 @@ final class TitleBlock {
   private final String scale;
   private final String paper;
   private final boolean brief;
+  private final FirmLook firm;
   private final Type type;
 
   private record Field(String caption, String value) {}
@@ -48,6 +53,7 @@ final class TitleBlock {
     this.scale = scale;
     this.paper = request.paper().name();
     this.brief = request.sheet().format().isPocket();
+    this.firm = request.firm();
     this.type = type;
   }
 
@@ -75,6 +81,10 @@ final class TitleBlock {
     double inner = box.width() - 2 * PADDING_MM;
     double x = box.x() + PADDING_MM;
     double y = box.y() + 2;
+    Box logo = firm.sized(LOGO_SHARE * inner, LOGO_HEIGHT_MM);
+    inks.addAll(firm.logoIn(logo.movedTo(x + inner - logo.width(), y)));
+    double foot = y + logo.height();
+    inner -= logo.width() > 0 ? logo.width() + PADDING_MM : 0;
     List<String> name = type.wrap(orNone(info.title()), Type.NAME, true, inner);
     double nameHeight = Type.NAME;
     if (name.size() > 1) {
@@ -85,7 +95,7 @@ final class TitleBlock {
     y += name.size() * Type.pitch(nameHeight);
     List<String> title = shortened(type.wrap(sheetTitle, Type.TITLE, false, inner), 2);
     inks.addAll(Type.lines(title, x, y, Type.TITLE, false, Palette.INK));
-    y += title.size() * Type.pitch(Type.TITLE) + 1.5;
+    y = Math.max(y + title.size() * Type.pitch(Type.TITLE), foot) + 1.5;
     y = rows(inks, box, y, sheetOf);
     return new Drawn(inks, y - box.y());
   }
@@ -104,10 +114,12 @@ final class TitleBlock {
             new Field("Sheet", sheetOf));
     double cell = box.width() * STRIP_CELL_SHARE;
     double left = box.right() - fields.size() * cell;
-    double room = left - box.x() - 2 * PADDING_MM;
+    Box logo = firm.sized(LOGO_ON_STRIP_MM, height - 2 * CELL_GAP_MM);
+    inks.addAll(firm.logoIn(logo.movedTo(box.x() + PADDING_MM, box.y() + CELL_GAP_MM)));
+    double x = box.x() + PADDING_MM + (logo.width() > 0 ? logo.width() + PADDING_MM : 0);
+    double room = left - x - PADDING_MM;
     List<String> name = shortened(type.wrap(orNone(info.title()), type.body(), true, room), 1);
     List<String> title = shortened(type.wrap(sheetTitle, type.body(), false, room), 1);
-    double x = box.x() + PADDING_MM;
     inks.addAll(Type.lines(name, x, box.y() + CELL_GAP_MM, type.body(), true, Palette.INK));
     inks.addAll(Type.lines(title, x, second, type.body(), false, Palette.INK));
     for (int i = 0; i < fields.size(); i++) {
@@ -181,12 +193,14 @@ final class TitleBlock {
               Palette.MUTED));
       double top = y + CELL_GAP_MM + Type.pitch(type.body());
       List<String> value =
-          shortened(type.wrap(orNone(fields[i].value()), Type.HEADING, false, room), 2);
-      inks.addAll(Type.lines(value, x, top, Type.HEADING, false, Palette.INK));
+          shortened(type.wrap(orNone(fields[i].value()), type.heading(), false, room), 2);
+      inks.addAll(Type.lines(value, x, top, type.heading(), false, Palette.INK));
       height =
           Math.max(
               height,
-              Type.pitch(type.body()) + value.size() * Type.pitch(Type.HEADING) + 2 * CELL_GAP_MM);
+              Type.pitch(type.body())
+                  + value.size() * Type.pitch(type.heading())
+                  + 2 * CELL_GAP_MM);
     }
     for (int i = 1; i < fields.length; i++) {
       double x = box.x() + i * cell;

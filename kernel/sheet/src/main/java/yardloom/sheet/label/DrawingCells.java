@@ -46,11 +46,20 @@ record DrawingCells(Box area, double sizeMm, int columns, int rows) {
         });
   }
 
-  private int column(double x) {
+  int at(int column, int row) {
+    return row * columns + column;
+  }
+
+  /** Where a row begins. */
+  double top(int row) {
+    return area.y() + row * sizeMm;
+  }
+
+  int column(double x) {
     return Math.min(columns - 1, Math.max(0, (int) ((x - area.x()) / sizeMm)));
   }
 
-  private int row(double y) {
+  int row(double y) {
     return Math.min(rows - 1, Math.max(0, (int) ((y - area.y()) / sizeMm)));
   }
 }

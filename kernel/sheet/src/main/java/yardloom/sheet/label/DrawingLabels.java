@@ -203,7 +203,7 @@ public final class DrawingLabels {
   private Map<String, Boolean> housed(List<Optional<LabelSpot>> spots) {
     Map<String, Boolean> housed = new HashMap<>();
     for (int i = 0; i < waiting.size(); i++) {
-      boolean home = spots.get(i).filter(s -> s.leader().isEmpty()).isPresent();
+      boolean home = spots.get(i).filter(s -> !s.isLed()).isPresent();
       if (waiting.get(i).ground().isPresent()) {
         housed.merge(waiting.get(i).lines().get(0), home, Boolean::logicalAnd);
       }
@@ -335,7 +335,7 @@ public final class DrawingLabels {
     return w.ground().isPresent()
         && waiting.size() <= LabelPlacer.MANY
         && GroundPlaces.in(w.ground().get(), request(w), w.upright()).stream()
-            .map(GroundPlaces.Candidate::box)
+            .map(Place::box)
             .anyMatch(box -> w.ground().get().contains(box) && space.linework().isClear(box));
   }
 

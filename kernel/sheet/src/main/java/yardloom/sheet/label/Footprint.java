@@ -1,8 +1,6 @@
 package yardloom.sheet.label;
 
-import java.util.Comparator;
 import java.util.List;
-import java.util.stream.IntStream;
 import yardloom.sheet.paper.Box;
 import yardloom.sheet.paper.Quad;
 import yardloom.sheet.paper.Xy;
@@ -42,18 +40,33 @@ record Footprint(List<Xy> ring, Box bounds) {
 
   /** Whether the whole box lies in it. */
   boolean contains(Box box) {
-    return Quad.of(box).corners().stream().allMatch(this::contains)
-        && sides().noneMatch(i -> box.isCrossedBy(ring.get(i), next(i)));
+    return bounds.contains(new Xy(box.x(), box.y()))
+        && Quad.of(box).corners().stream().allMatch(this::contains)
+        && !isCrossing(box);
   }
 
   /** By the even-odd rule. */
   boolean contains(Xy p) {
-    return sides()
-                .filter(i -> (ring.get(i).y() > p.y()) != (next(i).y() > p.y()))
-                .filter(i -> p.x() < crossingX(ring.get(i), next(i), p.y()))
-                .count()
-            % 2
-        == 1;
+    boolean odd = false;
+    Xy from = ring.get(ring.size() - 1);
+    for (Xy to : ring) {
+      if ((from.y() > p.y()) != (to.y() > p.y()) && p.x() < crossingX(from, to, p.y())) {
+        odd = !odd;
+      }
+      from = to;
+    }
+    return odd;
+  }
+
+  private boolean isCrossing(Box box) {
+    Xy from = ring.get(ring.size() - 1);
+    for (Xy to : ring) {
+      if (box.isCrossedBy(from, to)) {
+        return true;
+      }
+      from = to;
+    }
+    return false;
   }
 
   private static double crossingX(Xy from, Xy to, double y) {
@@ -62,7 +75,7 @@ record Footprint(List<Xy> ring, Box bounds) {
 
   /** Between the two where they are nearest; 0 if they meet. */
   double distance(Box box) {
-    if (contains(box.centre()) || sides().anyMatch(i -> box.isCrossedBy(ring.get(i), next(i)))) {
+    if (contains(box.centre()) || isCrossing(box)) {
       return 0;
     }
     Quad quad = Quad.of(box);
@@ -74,17 +87,16 @@ record Footprint(List<Xy> ring, Box bounds) {
 
   /** The point of the outline nearest to {@code p}. */
   Xy nearest(Xy p) {
-    return sides()
-        .mapToObj(i -> Quad.nearest(p, ring.get(i), next(i)))
-        .min(Comparator.comparingDouble(p::distance))
-        .orElseThrow();
-  }
-
-  private IntStream sides() {
-    return IntStream.range(0, ring.size());
-  }
-
-  private Xy next(int i) {
-    return ring.get((i + 1) % ring.size());
+    Xy nearest = null;
+    double least = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < ring.size(); i++) {
+      Xy on = Quad.nearest(p, ring.get(i), ring.get((i + 1) % ring.size()));
+      double away = p.distance(on);
+      if (nearest == null || away < least) {
+        nearest = on;
+        least = away;
+      }
+    }
+    return nearest;
   }
 }

@@ -7,9 +7,6 @@ import yardloom.sheet.paper.Xy;
 
 /** Where the label of a piece of ground may stand without a leader: in it, or along its edge. */
 final class GroundPlaces {
-  /** A place and how bad it is without what it covers. */
-  record Candidate(Box box, boolean upright, double cost) {}
-
   /**
    * Steps of the search inside; no more than so many along a side, fewer in winding ground. Across
    * narrow ground they are fine enough to find the room between two rows of pipe.
@@ -35,15 +32,15 @@ final class GroundPlaces {
   private GroundPlaces() {}
 
   /** Places with their middle in the bounds, to be tried by cost: few of them need be looked at. */
-  static List<Candidate> in(Footprint ground, LabelRequest request) {
-    List<Candidate> places = in(ground, request, false);
+  static List<Place> in(Footprint ground, LabelRequest request) {
+    List<Place> places = in(ground, request, false);
     places.addAll(in(ground, request, true));
     return places;
   }
 
   /** Those of them that are level, or upright. */
-  static List<Candidate> in(Footprint ground, LabelRequest request, boolean upright) {
-    List<Candidate> places = new ArrayList<>();
+  static List<Place> in(Footprint ground, LabelRequest request, boolean upright) {
+    List<Place> places = new ArrayList<>();
     Box bounds = ground.bounds();
     int most = ground.ring().size() > MANY_CORNERS ? MOST_STEPS / 4 : MOST_STEPS;
     double stepX = step(bounds.width(), most);
@@ -56,7 +53,7 @@ final class GroundPlaces {
         if (bounds.contains(middle)) {
           double off = OFF_CENTRE_PER_MM * middle.distance(request.anchor());
           double cost = off + (upright ? UPRIGHT : 0) + (request.isCentred() ? 0 : SECOND_CHOICE);
-          places.add(new Candidate(request.around(middle, upright), upright, cost));
+          places.add(new Place(request.around(middle, upright), upright, cost));
         }
       }
     }
@@ -68,8 +65,8 @@ final class GroundPlaces {
   }
 
   /** Places along the edge, {@code gapMm} off: above, below, then at the sides, also upright. */
-  static List<Candidate> beside(Footprint ground, LabelRequest request, double gapMm) {
-    List<Candidate> places = new ArrayList<>();
+  static List<Place> beside(Footprint ground, LabelRequest request, double gapMm) {
+    List<Place> places = new ArrayList<>();
     Box bounds = ground.bounds();
     double first = request.isCentred() ? SECOND_CHOICE : 0;
     for (boolean upright : new boolean[] {false, true}) {
@@ -103,7 +100,7 @@ final class GroundPlaces {
   }
 
   private static void add(
-      List<Candidate> places,
+      List<Place> places,
       Footprint ground,
       LabelRequest request,
       Xy middle,
@@ -112,7 +109,7 @@ final class GroundPlaces {
     Box box = request.around(middle, upright);
     double off = ground.distance(box);
     if (off > 0 && off <= TOUCHING_MM) {
-      places.add(new Candidate(box, upright, cost));
+      places.add(new Place(box, upright, cost));
     }
   }
 }

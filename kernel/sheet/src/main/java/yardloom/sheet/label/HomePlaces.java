@@ -1,12 +1,14 @@
 package yardloom.sheet.label;
 
+import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import yardloom.kernel.draw.Mark.Anchor;
 import yardloom.sheet.paper.Box;
-import yardloom.sheet.paper.Quad;
 import yardloom.sheet.paper.Xy;
 
 /**
@@ -49,6 +51,12 @@ final class HomePlaces {
   private final LabelSpace space;
   private final Rivals rivals;
 
+  /** In the ground of each label. */
+  private final Map<LabelRequest, Inside> inside = new IdentityHashMap<>();
+
+  /** About the point or beside the ground of each label. */
+  private final Map<LabelRequest, List<Place>> known = new IdentityHashMap<>();
+
   HomePlaces(LabelSpace space, Rivals rivals) {
     this.space = space;
     this.rivals = rivals;
@@ -59,66 +67,98 @@ final class HomePlaces {
   }
 
   private LabelOffer atThePoint(LabelRequest request) {
-    LabelOffer best = LabelOffer.NONE;
-    for (int i = 0; i < SIDES.size(); i++) {
-      Box box =
-          LedPlaces.beside(request, SIDES.get(i), request.isNumber() ? GAP_OF_NUMBER_MM : GAP_MM);
-      double least = PER_SIDE * i;
-      if (least < best.cost() && space.isFree(Quad.of(box)) && rivals.isNearest(box, request)) {
-        double line = request.isNumber() ? PER_CROSSING_OF_NUMBER : PER_CROSSING;
-        double cost = least + space.linework().cost(box, line, best.cost() - least);
-        best = best.orCheaper(new LabelSpot(box, Optional.empty(), false), cost);
+    double line = request.isNumber() ? PER_CROSSING_OF_NUMBER : PER_CROSSING;
+    return cheapest(
+        request,
+        known.computeIfAbsent(request, HomePlaces::aboutThePoint),
+        new Linework.Price(line, 0, 0),
+        LabelOffer.NONE);
+  }
+
+  private static List<Place> aboutThePoint(LabelRequest request) {
+    double gap = request.isNumber() ? GAP_OF_NUMBER_MM : GAP_MM;
+    List<Place> places = new ArrayList<>();
+    for (Xy side : SIDES) {
+      places.add(new Place(LedPlaces.beside(request, side, gap), false, PER_SIDE * places.size()));
+    }
+    return places;
+  }
+
+  /** The first of the cheapest of those that no other label could claim. */
+  private LabelOffer cheapest(
+      LabelRequest request, List<Place> places, Linework.Price price, LabelOffer known) {
+    LabelOffer best = known;
+    for (Place p : places) {
+      if (p.cost() < best.cost()
+          && space.isFree(p.quad())
+          && p.isAllowed(() -> rivals.isNearest(p.box(), request))) {
+        Linework.Under under = p.under(space.linework(), price, best.cost() - p.cost());
+        best =
+            best.orCheaper(
+                new LabelSpot(p.box(), tick(request, p.box()), p.upright()),
+                p.cost() + price.each() * under.all());
       }
     }
     return best;
+  }
+
+  /** A stroke to the ground that a text beside it names, so that it is not read as another's. */
+  private Optional<LabelSpot.Leader> tick(LabelRequest request, Box box) {
+    if (request.ground().isEmpty() || !request.isCentred()) {
+      return Optional.empty();
+    }
+    LabelSpot.Leader tick = LedPlaces.leader(request, box);
+    return Optional.of(tick).filter(t -> space.isLeaderFree(t.from(), t.to()));
   }
 
   private LabelOffer atTheGround(LabelRequest request) {
     Footprint ground = request.ground().orElseThrow();
     boolean only = request.stand() == Anchor.INSIDE;
     double symbol = only ? PER_CROSSING_INSIDE : PER_SYMBOL_INSIDE;
-    LabelOffer best = inTheGround(ground, GroundPlaces.in(ground, request), symbol);
-    if (only) {
-      return best;
-    }
-    for (GroundPlaces.Candidate c : GroundPlaces.beside(ground, request, GAP_TO_GROUND_MM)) {
-      if (c.cost() < best.cost()
-          && space.isFree(Quad.of(c.box()))
-          && rivals.isNearest(c.box(), request)) {
-        double most = best.cost() - c.cost();
-        double cost = c.cost() + space.linework().cost(c.box(), PER_CROSSING, most);
-        best = best.orCheaper(new LabelSpot(c.box(), Optional.empty(), c.upright()), cost);
-      }
-    }
-    return best;
+    LabelOffer best = inTheGround(request, ground, symbol);
+    return only
+        ? best
+        : cheapest(
+            request,
+            known.computeIfAbsent(request, r -> GroundPlaces.beside(ground, r, GAP_TO_GROUND_MM)),
+            new Linework.Price(PER_CROSSING, 0, 0),
+            best);
   }
 
-  /** The first of the cheapest; from the cheapest place on, so that few have to be looked at. */
-  private LabelOffer inTheGround(
-      Footprint ground, List<GroundPlaces.Candidate> places, double perSymbol) {
-    int[] byCost =
-        IntStream.range(0, places.size())
-            .boxed()
-            .sorted(Comparator.comparingDouble(i -> places.get(i).cost()))
-            .mapToInt(Integer::intValue)
-            .toArray();
+  /** Places and their numbers from the cheapest on, so that few have to be looked at. */
+  private record Inside(List<Place> places, int[] byCost) {
+    static Inside of(Footprint ground, LabelRequest request) {
+      List<Place> places = GroundPlaces.in(ground, request);
+      int[] byCost =
+          IntStream.range(0, places.size())
+              .boxed()
+              .sorted(Comparator.comparingDouble(i -> places.get(i).cost()))
+              .mapToInt(Integer::intValue)
+              .toArray();
+      return new Inside(places, byCost);
+    }
+  }
+
+  /** The first of the cheapest. */
+  private LabelOffer inTheGround(LabelRequest request, Footprint ground, double perSymbol) {
     Linework.Price price = new Linework.Price(PER_CROSSING_INSIDE, PER_CROSSING, perSymbol);
     LabelOffer best = LabelOffer.NONE;
-    int bestAt = places.size();
-    for (int i : byCost) {
-      GroundPlaces.Candidate c = places.get(i);
-      if (c.cost() > best.cost()) {
+    Inside all = inside.computeIfAbsent(request, r -> Inside.of(ground, r));
+    int bestAt = all.places().size();
+    for (int i : all.byCost()) {
+      Place p = all.places().get(i);
+      if (p.cost() > best.cost()) {
         break;
       }
-      if (ground.contains(c.box()) && space.isFree(Quad.of(c.box()))) {
-        Linework.Under under = space.linework().under(c.box(), price, best.cost() - c.cost());
+      if (p.isAllowed(() -> ground.contains(p.box())) && space.isFree(p.quad())) {
+        Linework.Under under = p.under(space.linework(), price, best.cost() - p.cost());
         double cost =
-            c.cost()
+            p.cost()
                 + PER_CROSSING * under.outlines()
                 + PER_CROSSING_INSIDE * under.all()
                 + perSymbol * under.symbols();
         if (cost < best.cost() || cost == best.cost() && i < bestAt) {
-          best = new LabelOffer(new LabelSpot(c.box(), Optional.empty(), c.upright()), cost);
+          best = new LabelOffer(new LabelSpot(p.box(), Optional.empty(), p.upright()), cost);
           bestAt = i;
         }
       }

@@ -123,7 +123,11 @@ final class LabelPlacer {
       return near;
     }
     LabelOffer best = led.orLed(request, near);
-    return best == LabelOffer.NONE && !request.isNumber() ? led.anywhere(request) : best;
+    if (best.cost() <= LedPlaces.FAR || request.isNumber()) {
+      return best;
+    }
+    LabelOffer anywhere = led.anywhere(request);
+    return anywhere.cost() < best.cost() ? anywhere : best;
   }
 
   /** Whether it lies in its ground, on no line or symbol; that of a point may lie anywhere. */

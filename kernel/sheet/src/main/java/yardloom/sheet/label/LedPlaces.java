@@ -2,7 +2,9 @@ package yardloom.sheet.label;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import yardloom.sheet.paper.Box;
 import yardloom.sheet.paper.Quad;
@@ -27,49 +29,88 @@ final class LedPlaces {
   /** The more so if it names a ground itself; what names a point is read at its leader. */
   private static final double GROUND_ON_GROUND = 20;
 
-  /** Of a place anywhere. */
-  private static final double FAR = 60;
+  /** What costs more than this stands badly: a free place further off may be better. */
+  static final double FAR = 45;
+
+  /** A long line over a house or other beds seems to belong to these. */
+  private static final double OVER_OTHERS_PER_MM = 0.6;
+
+  /** Of the free places by distance; those further off have longer leaders. */
+  private static final int MOST_TRIED = 60;
 
   /** The eye does not follow a longer line; a number is read at its point or not at all. */
   private static final double FARTHEST_MM = 90;
 
   private static final double FARTHEST_NUMBER_MM = 17;
 
+  private static final Linework.Price PER_LINE = new Linework.Price(HomePlaces.PER_CROSSING, 0, 0);
+
   private final LabelSpace space;
   private final Rivals rivals;
+
+  /** The rings about what each label names, as far as they were looked at. */
+  private final Map<LabelRequest, List<Led[]>> known = new IdentityHashMap<>();
 
   LedPlaces(LabelSpace space, Rivals rivals) {
     this.space = space;
     this.rivals = rivals;
   }
 
+  /** A place and the leader to it. */
+  private record Led(Place place, LabelSpot.Leader leader) {}
+
   /** The cheapest place with a leader, if it is cheaper than {@code near}. */
   LabelOffer orLed(LabelRequest request, LabelOffer near) {
+    List<Led[]> rings = known.computeIfAbsent(request, r -> new ArrayList<>());
     LabelOffer best = near;
-    for (double ring : RINGS_MM) {
+    for (int i = 0; i < RINGS_MM.length; i++) {
+      double ring = RINGS_MM[i];
       if (best.cost() < LEADER + LEADER_PER_MM * ring
           || request.isNumber() && ring > FARTHEST_NUMBER_MM) {
         break;
       }
-      for (int d = 0; d < RING_DIRECTIONS; d++) {
-        double angle = 2 * Math.PI * d / RING_DIRECTIONS;
-        Xy direction = new Xy(StrictMath.sin(angle), -StrictMath.cos(angle));
-        Box box = beside(request, direction, ring);
-        double least = LEADER + LEADER_PER_MM * ring + 0.01 * d;
-        if (least < best.cost() && space.isFree(Quad.of(box))) {
-          LabelSpot.Leader leader = leader(request, box);
-          if (space.isLeaderFree(leader.from(), leader.to())) {
-            double cost =
-                least
-                    + space.linework().cost(box, HomePlaces.PER_CROSSING, best.cost() - least)
-                    + (rivals.isOnForeignGround(box, request) ? onForeignGround(request) : 0)
-                    + space.linework().crossingCost(leader.from(), leader.to());
-            best = best.orCheaper(new LabelSpot(box, Optional.of(leader), false), cost);
-          }
+      if (i == rings.size()) {
+        rings.add(ring(request, ring));
+      }
+      for (Led led : rings.get(i)) {
+        if (led.place().cost() < best.cost() && isFree(led)) {
+          best = orCheaper(best, request, led);
         }
       }
     }
     return best;
+  }
+
+  private static Led[] ring(LabelRequest request, double ring) {
+    Led[] all = new Led[RING_DIRECTIONS];
+    for (int d = 0; d < RING_DIRECTIONS; d++) {
+      double angle = 2 * Math.PI * d / RING_DIRECTIONS;
+      Xy direction = new Xy(StrictMath.sin(angle), -StrictMath.cos(angle));
+      Box box = beside(request, direction, ring);
+      double least = LEADER + LEADER_PER_MM * ring + 0.01 * d;
+      all[d] = new Led(new Place(box, false, least), leader(request, box));
+    }
+    return all;
+  }
+
+  private boolean isFree(Led led) {
+    return space.isFree(led.place().quad())
+        && space.isLeaderFree(led.leader().from(), led.leader().to());
+  }
+
+  private LabelOffer orCheaper(LabelOffer best, LabelRequest request, Led led) {
+    Place p = led.place();
+    double most = best.cost() - p.cost();
+    double cost = p.cost() + PER_LINE.each() * p.under(space.linework(), PER_LINE, most).all();
+    if (cost >= best.cost()) {
+      return best;
+    }
+    boolean foreign = !p.isAllowed(() -> !rivals.isOnForeignGround(p.box(), request));
+    double crossed =
+        p.more(() -> space.linework().crossingCost(led.leader().from(), led.leader().to()));
+    return best.orCheaper(
+        new LabelSpot(p.box(), Optional.of(led.leader()), false),
+        cost + (foreign ? onForeignGround(request) : 0) + crossed);
   }
 
   private static double onForeignGround(LabelRequest request) {
@@ -77,24 +118,26 @@ final class LedPlaces {
   }
 
   /** From the point, or from just inside the edge of the ground where that is nearest. */
-  private static LabelSpot.Leader leader(LabelRequest request, Box box) {
+  static LabelSpot.Leader leader(LabelRequest request, Box box) {
     Xy from =
         request
             .ground()
-            .map(g -> inward(g.nearest(box.nearest(request.anchor())), request.anchor()))
+            .map(g -> inward(g, g.nearest(box.nearest(request.anchor())), request.anchor()))
             .orElse(request.anchor());
     return new LabelSpot.Leader(from, box.nearest(from));
   }
 
-  private static Xy inward(Xy edge, Xy heart) {
+  /** Not through what is as thin as a fence. */
+  private static Xy inward(Footprint ground, Xy edge, Xy heart) {
     double way = edge.distance(heart);
     double share = way == 0 ? 0 : Math.min(1, INTO_GROUND_MM / way);
-    return edge.towards(heart, share);
+    Xy inside = edge.towards(heart, share);
+    return ground.contains(inside) ? inside : edge;
   }
 
   /**
-   * The free place of the drawing that is nearest to the point, if it is near enough; none on
-   * ground that another label names.
+   * The cheapest of the free places of the drawing that are nearest to the point, if there are any
+   * near enough; none on ground that another label names.
    */
   LabelOffer anywhere(LabelRequest request) {
     List<Box> boxes = new ArrayList<>();
@@ -109,14 +152,30 @@ final class LedPlaces {
         }
       }
     }
-    return boxes.stream()
-        .sorted(Comparator.comparing((Box b) -> b.centre().distance(request.anchor())))
-        .filter(b -> space.isFree(Quad.of(b)) && !rivals.isOnForeignGround(b, request))
-        .map(b -> new LabelSpot(b, Optional.of(leader(request, b)), false))
-        .filter(s -> s.leader().filter(l -> space.isLeaderFree(l.from(), l.to())).isPresent())
-        .findFirst()
-        .map(s -> new LabelOffer(s, FAR))
-        .orElse(LabelOffer.NONE);
+    boxes.sort(Comparator.comparing((Box b) -> b.centre().distance(request.anchor())));
+    List<LabelSpot> free =
+        boxes.stream()
+            .filter(b -> space.isFree(Quad.of(b)) && !rivals.isOnForeignGround(b, request))
+            .map(b -> new LabelSpot(b, Optional.of(leader(request, b)), false))
+            .filter(s -> s.leader().filter(l -> space.isLeaderFree(l.from(), l.to())).isPresent())
+            .limit(MOST_TRIED)
+            .toList();
+    LabelOffer best = LabelOffer.NONE;
+    for (LabelSpot spot : free) {
+      LabelSpot.Leader leader = spot.leader().orElseThrow();
+      double cost =
+          LEADER
+              + LEADER_PER_MM * leader.from().distance(leader.to())
+              + OVER_OTHERS_PER_MM * rivals.mmOverOthers(leader.from(), leader.to(), request)
+              + space.linework().crossingCost(leader.from(), leader.to());
+      if (cost < best.cost()) {
+        double most = best.cost() - cost;
+        Linework.Price price = new Linework.Price(HomePlaces.PER_CROSSING, 0, 0);
+        cost += price.each() * space.linework().under(spot.box(), price, most).all();
+        best = best.orCheaper(spot, cost);
+      }
+    }
+    return best;
   }
 
   /**

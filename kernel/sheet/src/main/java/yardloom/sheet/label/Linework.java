@@ -44,6 +44,7 @@ final class Linework {
   private final Box area;
   private final List<Segment> lines = new ArrayList<>();
   private SegmentGrid index;
+  private SegmentGrid outlines;
 
   Linework(Box area) {
     this.area = area;
@@ -52,6 +53,7 @@ final class Linework {
   void add(Xy from, Xy to, Kind kind) {
     lines.add(new Segment(from, to, kind));
     index = null;
+    outlines = null;
   }
 
   /** Whether no symbol stands under it, such as the mark of a point or a tap. */
@@ -65,8 +67,14 @@ final class Linework {
    * @param all lines of any kind
    * @param outlines of regions, and measured lines
    * @param symbols parts of them
+   * @param cost what all of them cost
    */
-  record Under(long all, long outlines, long symbols) {}
+  record Under(long all, long outlines, long symbols, double cost) {
+    /** Whether all were counted, where none had to be that cost more. */
+    boolean isWhole(double most) {
+      return cost <= most + DUST;
+    }
+  }
 
   /**
    * What the lines under a text cost.
@@ -107,12 +115,7 @@ final class Linework {
             });
     long outlines = count[Kind.OUTLINE.ordinal()];
     long symbols = count[Kind.SYMBOL.ordinal()];
-    return new Under(outlines + symbols + count[Kind.LINE.ordinal()], outlines, symbols);
-  }
-
-  /** What the lines under {@code box} cost, of whatever kind; counted as {@link #under} does. */
-  double cost(Box box, double each, double most) {
-    return each * under(box, new Price(each, 0, 0), most).all();
+    return new Under(outlines + symbols + count[Kind.LINE.ordinal()], outlines, symbols, cost[0]);
   }
 
   /** How many outlines run under {@code box}. */
@@ -138,21 +141,25 @@ final class Linework {
 
   /** A leader that crosses the outlines of things it does not belong to misleads. */
   double crossingCost(Xy from, Xy to) {
-    int[] outlines = {0};
-    Segment leader = new Segment(from, to, Kind.LINE);
-    index()
-        .near(
-            leader.left(),
-            leader.top(),
-            leader.right(),
-            leader.bottom(),
+    int[] crossed = {0};
+    outlines()
+        .along(
+            from,
+            to,
             s -> {
-              if (s.kind == Kind.OUTLINE && Quad.isCrossing(from, to, s.from, s.to)) {
-                outlines[0]++;
+              if (Quad.isCrossing(from, to, s.from, s.to)) {
+                crossed[0]++;
               }
               return true;
             });
-    return PER_OUTLINE_CROSSED * outlines[0];
+    return PER_OUTLINE_CROSSED * crossed[0];
+  }
+
+  private SegmentGrid outlines() {
+    if (outlines == null) {
+      outlines = new SegmentGrid(area, lines.stream().filter(s -> s.kind == Kind.OUTLINE).toList());
+    }
+    return outlines;
   }
 
   private SegmentGrid index() {

@@ -8,6 +8,8 @@ import yardloom.sheet.paper.Xy;
 
 /** Which of the labels of a drawing a reader could take a place for. */
 final class Rivals {
+  private static final double STEP_MM = 3;
+
   private final List<LabelRequest> all;
 
   Rivals(List<LabelRequest> all) {
@@ -37,6 +39,22 @@ final class Rivals {
       }
     }
     return false;
+  }
+
+  /** How much of a line lies on ground that other labels name, in steps. */
+  double mmOverOthers(Xy from, Xy to, LabelRequest request) {
+    List<Footprint> grounds =
+        rivals(request)
+            .flatMap(r -> r.ground().stream())
+            .filter(g -> !isWellInside(g, request.anchor()))
+            .toList();
+    int steps = 1 + (int) (from.distance(to) / STEP_MM);
+    double over = 0;
+    for (int i = 0; i < steps; i++) {
+      Xy at = from.towards(to, (i + 0.5) / steps);
+      over += grounds.stream().anyMatch(g -> g.contains(at)) ? from.distance(to) / steps : 0;
+    }
+    return over;
   }
 
   /** A tap on a wall is not in the house. */

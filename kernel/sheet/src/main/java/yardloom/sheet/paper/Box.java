@@ -18,6 +18,11 @@ public record Box(double x, double y, double width, double height) {
     return new Xy(x + width / 2, y + height / 2);
   }
 
+  /** One of this size elsewhere. */
+  public Box movedTo(double newX, double newY) {
+    return new Box(newX, newY, width, height);
+  }
+
   /** This box without {@code mm} on every side. */
   public Box inset(double mm) {
     return new Box(x + mm, y + mm, width - 2 * mm, height - 2 * mm);

@@ -38,7 +38,7 @@ public record Quad(Xy a, Xy b, Xy c, Xy d) {
   }
 
   public boolean inside(Box box) {
-    return corners().stream().allMatch(box::contains);
+    return box.contains(a) && box.contains(b) && box.contains(c) && box.contains(d);
   }
 
   Xy centre() {

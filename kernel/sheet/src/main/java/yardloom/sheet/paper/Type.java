@@ -31,30 +31,42 @@ public final class Type {
 
   private final TextMetrics metrics;
   private final double bodyMm;
+  private final boolean ofPages;
 
   /** For drawing sheets, which are read from further off. */
   public Type(TextMetrics metrics) {
-    this(metrics, BODY);
+    this(metrics, BODY, false);
   }
 
-  private Type(TextMetrics metrics, double bodyMm) {
+  private Type(TextMetrics metrics, double bodyMm, boolean ofPages) {
     this.metrics = metrics;
     this.bodyMm = bodyMm;
+    this.ofPages = ofPages;
   }
 
   /** For pages held in the hand. */
   public static Type ofPages(TextMetrics metrics) {
-    return new Type(metrics, PAGE_BODY);
+    return new Type(metrics, PAGE_BODY, true);
+  }
+
+  /** The same with running text so many times as high. */
+  public Type times(double factor) {
+    return new Type(metrics, bodyMm * factor, ofPages);
   }
 
   /** Whether it sets pages held in the hand. */
   public boolean isOfPages() {
-    return bodyMm < BODY;
+    return ofPages;
   }
 
   /** The capital height of running text. */
   public double body() {
     return bodyMm;
+  }
+
+  /** The capital height of headings, never below that of what they head. */
+  public double heading() {
+    return Math.max(HEADING, bodyMm);
   }
 
   public TextMetrics metrics() {

@@ -53,6 +53,11 @@ final class PathData {
     }
   }
 
+  /** Whether it has points enough to be looked through for arcs. */
+  static boolean mayHoldArcs(Ink.Track track) {
+    return track.points().size() > LEAST_CHORDS;
+  }
+
   static String of(Ink.Track track) {
     PathData data = new PathData(track.points());
     data.write();

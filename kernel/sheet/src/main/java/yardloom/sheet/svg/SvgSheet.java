@@ -1,11 +1,11 @@
 package yardloom.sheet.svg;
 
 import java.io.ByteArrayInputStream;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
 import yardloom.sheet.compose.ComposedSheet;
 
 /** A sheet and its drawing as SVG, written once for all files that show it. */
@@ -19,9 +19,32 @@ public final class SvgSheet {
   }
 
   public static SvgSheet of(ComposedSheet sheet) {
-    ByteArrayOutputStream out = new ByteArrayOutputStream();
-    SvgWriter.write(sheet, out);
-    return new SvgSheet(sheet, out.toByteArray());
+    return of(sheet, new ArcMemory());
+  }
+
+  /** The same with what was found out of other sheets. */
+  public static SvgSheet of(ComposedSheet sheet, ArcMemory arcs) {
+    Bytes out = new Bytes();
+    SvgWriter.write(sheet, out, arcs);
+    return new SvgSheet(sheet, out.written());
+  }
+
+  /** Takes the single bytes in which XML is written, without a lock for each. */
+  private static final class Bytes extends OutputStream {
+    private byte[] bytes = new byte[1 << 17];
+    private int count;
+
+    @Override
+    public void write(int b) {
+      if (count == bytes.length) {
+        bytes = Arrays.copyOf(bytes, 2 * count);
+      }
+      bytes[count++] = (byte) b;
+    }
+
+    byte[] written() {
+      return Arrays.copyOf(bytes, count);
+    }
   }
 
   public ComposedSheet sheet() {

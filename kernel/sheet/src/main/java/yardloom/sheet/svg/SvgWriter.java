@@ -37,19 +37,25 @@ public final class SvgWriter {
 
   private final SvgXml xml;
   private final String prefix;
+  private final ArcMemory arcs;
   private final Map<String, Integer> used = new HashMap<>();
   private final Map<Box, String> clips = new HashMap<>();
 
-  private SvgWriter(SvgXml xml, String prefix) {
+  private SvgWriter(SvgXml xml, String prefix, ArcMemory arcs) {
+    this.arcs = arcs;
     this.xml = xml;
     this.prefix = prefix;
   }
 
   /** Writes the sheet in UTF-8 with an XML declaration; the stream stays open. */
   public static void write(ComposedSheet sheet, OutputStream out) {
+    write(sheet, out, new ArcMemory());
+  }
+
+  static void write(ComposedSheet sheet, OutputStream out, ArcMemory arcs) {
     try {
       SvgXml xml = new SvgXml(out);
-      new SvgWriter(xml, sheet.id()).root(sheet);
+      new SvgWriter(xml, sheet.id(), arcs).root(sheet);
       xml.finish();
     } catch (XMLStreamException e) {
       throw new UncheckedIOException(new IOException(e));
@@ -58,7 +64,12 @@ public final class SvgWriter {
 
   /** The same as text without the XML declaration, which may not stand inside a page. */
   public static String element(ComposedSheet sheet) {
-    return SvgSheet.of(sheet).element();
+    return element(sheet, new ArcMemory());
+  }
+
+  /** The same with what was found out of other sheets. */
+  public static String element(ComposedSheet sheet, ArcMemory arcs) {
+    return SvgSheet.of(sheet, arcs).element();
   }
 
   private void root(ComposedSheet sheet) throws XMLStreamException {
@@ -185,7 +196,7 @@ public final class SvgWriter {
 
   private void path(Ink.Path path) throws XMLStreamException {
     StringBuilder d = new StringBuilder();
-    path.tracks().forEach(track -> d.append(PathData.of(track)));
+    path.tracks().forEach(track -> d.append(arcs.data(track)));
     shape(path.style(), "path", "d", d.toString());
   }
 

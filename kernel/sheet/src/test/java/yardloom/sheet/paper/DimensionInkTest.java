@@ -123,4 +123,30 @@ class DimensionInkTest {
   void measure_isTurnedToBeRead(double x, double y, double degrees) {
     assertEquals(degrees, ink(1, 2, x, y, 0.8).texts().get(0).turnDegrees(), 1e-3);
   }
+
+  /**
+   * From (1, 2) to (4, 6), 5 m; a metre to the left of it is (−0.8, 0.6), on paper (−8, −6) mm. The
+   * gap of 1 mm and the 1.5 mm beyond go the same way.
+   */
+  @Test
+  void slantingWay_hasItsLineBesideIt() {
+    DimensionInk ink = ink(1, 2, 4, 6, 1);
+    assertEquals(
+        List.of(
+            "dimension 9.20,79.40 0.80,73.10",
+            "dimension 39.20,39.40 30.80,33.10",
+            "dimension 2.00,74.00 32.00,34.00"),
+        lines(ink).subList(0, 3));
+    assertEquals(3, ink.tracks().size());
+    assertEquals("4.00 m", ink.text());
+    List<Coordinate> ends = DimensionInk.ends(dimension(1, 2, 4, 6, 1));
+    assertEquals(0, ends.get(2).distance(new Coordinate(0.2, 2.6)), 1e-9);
+    assertEquals(0, ends.get(3).distance(new Coordinate(3.2, 6.6)), 1e-9);
+  }
+
+  /** On the way itself there is nothing to extend. */
+  @Test
+  void lineOnTheWay_hasNoExtensions() {
+    assertEquals(1, ink(1, 2, 5, 2, 0).tracks().size());
+  }
 }

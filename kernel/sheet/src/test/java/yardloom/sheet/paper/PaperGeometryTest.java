@@ -136,4 +136,46 @@ class PaperGeometryTest {
     assertEquals("A2", Paper.usual(UnitSystem.METRIC).name());
     assertEquals(609.6, Paper.usual(UnitSystem.US).widthMm(), 1e-9);
   }
+
+  /** A slanting line that cuts off a corner of a ten-millionth of a millimetre is not inside. */
+  @ParameterizedTest
+  @CsvSource({"1e-7, false", "6e-7, false", "8e-7, true", "1e-5, true"})
+  void segment_grazingACorner_countsFromAMillionth(double legMm, boolean does) {
+    // The legs of what is cut off are so long, the way through it √2 of that.
+    Xy from = new Xy(0, 30 + legMm);
+    Xy to = new Xy(30 + legMm, 0);
+    assertEquals(does, BOX.isCrossedBy(from, to));
+    assertEquals(does, BOX.isCrossedBy(to, from));
+  }
+
+  /**
+   * 10 cos 30° − 20 sin 30° = −1.340, 10 sin 30° + 20 cos 30° = 22.321; about (1, 2) from there.
+   */
+  @Test
+  void quad_turnedByThirtyDegrees_hasItsCorners() {
+    Xy corner = Quad.of(BOX).turned(30, new Xy(0, 0)).corners().get(0);
+    assertEquals(-1.3397, corner.x(), 1e-4);
+    assertEquals(22.3205, corner.y(), 1e-4);
+    Xy moved = Quad.of(new Box(11, 22, 5, 5)).turned(30, new Xy(1, 2)).corners().get(0);
+    assertEquals(1 - 1.3397, moved.x(), 1e-4);
+    assertEquals(2 + 22.3205, moved.y(), 1e-4);
+  }
+
+  /** Through each other; touching with an end from either side; side by side; in one line. */
+  @ParameterizedTest
+  @CsvSource({
+    "5, -3, 5, 3, true", "5, -3, 5, 0, false", "5, 3, 5, 0, false", "5, 0, 5, 3, false",
+    "5, 0, 5, -3, false", "0, -3, 0, 3, false", "10, 3, 10, -3, false", "11, -3, 11, 3, false",
+    "5, 1, 5, 3, false", "2, 0, 8, 0, false", "-1, -1, 4, 4, false", "9, -1, 11, 2, true"
+  })
+  void segments_cross_atAnInnerPointOfBoth(
+      double x1, double y1, double x2, double y2, boolean does) {
+    Xy a = new Xy(0, 0);
+    Xy b = new Xy(10, 0);
+    Xy c = new Xy(x1, y1);
+    Xy d = new Xy(x2, y2);
+    assertEquals(does, Quad.isCrossing(a, b, c, d));
+    assertEquals(does, Quad.isCrossing(c, d, a, b));
+    assertEquals(does, Quad.isCrossing(b, a, d, c));
+  }
 }

@@ -90,4 +90,69 @@ class PathDataTest {
     String data = data(straight);
     assertFalse(data.contains("A") || data.contains("NaN"), data);
   }
+
+  /** Points on a circle of 30 mm about (50, 50), a step of degrees apart. */
+  private static List<Xy> onCircle(int chords, double stepDegrees) {
+    List<Xy> points = new ArrayList<>();
+    for (int i = 0; i <= chords; i++) {
+      points.add(at(i * stepDegrees));
+    }
+    return points;
+  }
+
+  private static Xy at(double degrees) {
+    double a = Math.toRadians(degrees);
+    return new Xy(50 + 30 * Math.cos(a), 50 + 30 * Math.sin(a));
+  }
+
+  private static long count(String data, char command) {
+    return data.chars().filter(c -> c == command).count();
+  }
+
+  /** Four chords are lines, five an arc to their last point. */
+  @Test
+  void of_fewChords_staysLines() {
+    assertEquals(0, count(data(onCircle(4, 4)), 'A'));
+    String arc = data(onCircle(5, 4));
+    assertEquals(1, count(arc, 'A'));
+    assertEquals(0, count(arc, 'L'));
+    Xy end = at(20);
+    assertTrue(
+        arc.endsWith(" 0 0 1 " + SvgXml.number(end.x()) + " " + SvgXml.number(end.y())), arc);
+  }
+
+  /** No arc turns by more than 120°, so that no reader takes the other way round. */
+  @Test
+  void of_wideArc_isCutAtAThirdOfACircle() {
+    assertEquals(1, count(data(onCircle(29, 4)), 'A'));
+    assertEquals(1, count(data(onCircle(30, 3.99)), 'A'));
+    assertEquals(2, count(data(onCircle(40, 4)), 'A'));
+    assertEquals(3, count(data(onCircle(90, 3.99)), 'A'));
+  }
+
+  /** A longer chord ends the arc, a shorter one too; both parts stay arcs of their own. */
+  @Test
+  void of_unequalChords_isTwoArcs() {
+    List<Xy> points = onCircle(8, 4);
+    for (int i = 1; i <= 8; i++) {
+      points.add(at(32 + 3 * i));
+    }
+    String data = data(points);
+    assertEquals(2, count(data, 'A'), data);
+    assertEquals(0, count(data, 'L'), data);
+  }
+
+  /** Back on the same circle by equal chords is no arc, nor is a circle that one point leaves. */
+  @Test
+  void of_pointsThatTurnBackOrLeaveTheCircle_isLines() {
+    List<Xy> back = new ArrayList<>();
+    for (int i = 0; i < 12; i++) {
+      back.add(at(i % 2 == 0 ? 0 : 4));
+    }
+    assertEquals(0, count(data(back), 'A'));
+    List<Xy> off = onCircle(8, 4);
+    Xy fourth = off.get(4);
+    off.set(4, new Xy(50 + (fourth.x() - 50) * 1.0003, 50 + (fourth.y() - 50) * 1.0003));
+    assertFalse(data(off).startsWith("M80 50A30 30 0 0 1 " + SvgXml.number(at(32).x())));
+  }
 }

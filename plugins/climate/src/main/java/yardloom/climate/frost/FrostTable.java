@@ -48,8 +48,9 @@ public final class FrostTable implements TableMaker {
   public Table make(Plan plan, Facts facts) {
     Optional<ColdAndWarmth> record = facts.find(ColdAndWarmth.KEY);
     Rows rows = new Rows(Table.titled(id(), "Frost and hardiness"), record.isPresent());
-    facts.find(YardFacts.FROST).ifPresent(rows::used);
-    facts.find(YardFacts.WARM_SEASON).ifPresent(rows::warm);
+    facts
+        .find(YardFacts.FROST)
+        .ifPresentOrElse(rows::used, () -> facts.find(YardFacts.WARM_SEASON).ifPresent(rows::warm));
     record.ifPresent(r -> r.freezes().forEach(rows::freeze));
     facts.find(YardFacts.HARDINESS).ifPresent(rows::zone);
     record.ifPresent(

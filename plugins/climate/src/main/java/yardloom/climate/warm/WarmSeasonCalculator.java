@@ -18,9 +18,9 @@ import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Temperature;
 
 /**
- * Gives the warm part of the year where nobody says frost and the nights of the coldest month are
- * mild, so that frost is no rule: from the day on which the mean passes what tender plants ask of
- * the ground to that on which it falls below. Nothing elsewhere, or where it never gets so warm.
+ * Gives the warm part of the year: from the day on which the mean passes what tender plants ask of
+ * the ground to that on which it falls below. Nothing where it never gets so warm, nor where nobody
+ * says frost although the nights of the coldest month are not so mild that frost is no rule.
  *
  * <p>References: [1] a garden's page on when to plant tomatoes and peppers: they need ground of at
  * least 55 °F (13 °C), read; that ground is about as warm as the mean of the day is common
@@ -62,19 +62,21 @@ public final class WarmSeasonCalculator implements Calculator {
 
   @Override
   public void compute(Plan plan, Facts in, Sink out) {
-    if (in.find(YardFacts.FROST).isEmpty()) {
-      warm(in.get(YardFacts.CLIMATE)).ifPresent(warm -> out.give(YardFacts.WARM_SEASON, warm));
+    ClimateNormals climate = in.get(YardFacts.CLIMATE);
+    if (in.find(YardFacts.FROST).isPresent() || isMild(climate)) {
+      warm(climate).ifPresent(warm -> out.give(YardFacts.WARM_SEASON, warm));
     }
   }
 
+  private static boolean isMild(ClimateNormals climate) {
+    return climate.months().stream()
+        .flatMap(m -> m.dailyMin().stream())
+        .min(Comparator.naturalOrder())
+        .filter(t -> t.compareTo(MILD_NIGHT) >= 0)
+        .isPresent();
+  }
+
   private static Optional<WarmSeason> warm(ClimateNormals climate) {
-    Optional<Temperature> coldest =
-        climate.months().stream()
-            .flatMap(m -> m.dailyMin().stream())
-            .min(Comparator.naturalOrder());
-    if (coldest.filter(t -> t.compareTo(MILD_NIGHT) >= 0).isEmpty()) {
-      return Optional.empty();
-    }
     return WarmMonths.of(climate.meansC(), WARM.celsius())
         .map(
             warm ->

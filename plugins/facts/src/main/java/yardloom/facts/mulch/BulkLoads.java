@@ -25,4 +25,7 @@ public record BulkLoads(
     Derived<Integer> likely,
     Derived<Integer> most,
     Derived<Mass> lightest,
-    Derived<Mass> heaviest) {}
+    Derived<Mass> heaviest) {
+  /** Nobody sends a truck for less (common practice). */
+  public static final Volume LEAST = Volume.cubicYards(1);
+}

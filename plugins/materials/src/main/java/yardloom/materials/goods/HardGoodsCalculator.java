@@ -66,6 +66,9 @@ public final class HardGoodsCalculator implements Calculator {
     }
     frames.screws().ifPresent(n -> line(out, "exterior screws", n, n, NO_SPARES));
     frames.stakes().ifPresent(n -> line(out, "stakes", n, n, NO_SPARES));
+    plan.all(Element.Bed.class).stream()
+        .filter(bed -> bed.turn() == PartTurn.NOW && bed.attributes().get(Frame.KEY).isPresent())
+        .forEach(bed -> drawn(bed, out));
     BedFills.of(plan, in, out);
     edgings(plan, in.all(YardFacts.SURFACES), out);
     plan.attributes().all(Trellis.KEY).stream()
@@ -133,6 +136,18 @@ public final class HardGoodsCalculator implements Calculator {
               .gives(t.wires());
       line(out, strainers(t), strainers, strainers, NO_SPARES);
     }
+  }
+
+  /** Frames are sawn together, so that their parts stand for no bed of their own. */
+  private static void drawn(Element.Bed bed, Sink out) {
+    out.give(
+        YardFacts.DRAWN,
+        new DrawnThing(
+            "frame of " + bed.id().title(),
+            "frame",
+            List.of("lumber", "exterior screws", "stakes"),
+            List.of(WorkTask.BUILD_FRAMES),
+            WorkPhase.EDGE));
   }
 
   private static void drawn(Trellis t, Sink out) {

@@ -108,7 +108,12 @@ public final class HardWords {
       @Opt(name = "spacing", help = "most from post to post", fallback = "8 ft (2.44 m)")
           Length spacing,
       @Opt(name = "wires", help = "wires above one another", fallback = "4") Number wires,
-      @Opt(name = "post", help = "full length of a post", fallback = "8 ft (2.44 m)") Length post) {
+      @Opt(name = "post", help = "full length of a post", fallback = "8 ft (2.44 m)") Length post,
+      @Opt(
+              name = "built",
+              help = "whether it is there already: looked after, not bought or worked",
+              fallback = "false")
+          Boolean built) {
     Length apart = spacing == null ? Length.feet(8) : spacing;
     Length length = post == null ? Length.feet(8) : post;
     double count = wires == null ? 4 : wires.doubleValue();
@@ -124,13 +129,9 @@ public final class HardWords {
               + POST.in(units)
               + " long, with up to 12 wires");
     }
-    plan.draft()
-        .attributes()
-        .add(
-            Trellis.KEY,
-            new Trellis(
-                Making.name("trellis", name), line, apart, (int) count, length, plan.place()),
-            plan.place());
+    Trellis made =
+        new Trellis(Making.name("trellis", name), line, apart, (int) count, length, plan.place());
+    Making.add(plan, built, () -> plan.draft().attributes().add(Trellis.KEY, made, plan.place()));
   }
 
   @Verb(

@@ -61,6 +61,7 @@ public final class LoadTable implements TableMaker {
     return table
         .note("Free chips come by the whole load: ask the crew how much its truck holds.")
         .note("Order the last load once the others are spread.")
+        .note("A rest of up to a tenth of a load is heaped on the others.")
         .build();
   }
 }

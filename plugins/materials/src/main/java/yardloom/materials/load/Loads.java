@@ -11,8 +11,8 @@ import yardloom.materials.takeoff.Ordering;
 /**
  * Truckloads and weight of a bulk order, each as a range.
  *
- * <p>Loads are whole: order divided by the truck's volume, rounded up. Weight is volume times bulk
- * density. No order gives no loads.
+ * <p>Loads are whole: order divided by the truck's volume, rounded up, but a rest of up to a tenth
+ * of a load is heaped on the others. Weight is volume times bulk density. No order gives no loads.
  *
  * <p>References: the rows of the shipped tables {@code load-size.csv} and {@code bulk-density.csv},
  * each with its source.
@@ -41,7 +41,7 @@ public final class Loads {
   }
 
   private static Derived<Integer> loads(Derived<Volume> order, double yd3, Spread load) {
-    return Derived.by("loads = order / load, rounded up", load.source())
+    return Derived.by("loads = order / load − 0.1, rounded up, at least 1", load.source())
         .from("order", order)
         .from("load", Volume.cubicYards(yd3))
         .gives(Ordering.loads(order.value(), yd3));

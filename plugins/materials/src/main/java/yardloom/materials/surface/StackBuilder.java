@@ -12,6 +12,7 @@ import yardloom.facts.mulch.MulchSurface;
 import yardloom.facts.mulch.SurfaceKind;
 import yardloom.facts.work.WorkPhase;
 import yardloom.kernel.fact.Derived;
+import yardloom.kernel.geom.RectangleSides;
 import yardloom.kernel.geom.Shape;
 import yardloom.kernel.plan.Attributes;
 import yardloom.kernel.plan.Element;
@@ -26,7 +27,6 @@ import yardloom.materials.mulch.MulchSettings;
 import yardloom.materials.mulch.OwnLayer;
 import yardloom.materials.mulch.Weed;
 import yardloom.materials.surface.formula.Cardboard;
-import yardloom.materials.surface.formula.RectangleSides;
 import yardloom.materials.surface.formula.TaperedLayer;
 
 /**

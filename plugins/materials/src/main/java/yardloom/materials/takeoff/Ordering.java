@@ -26,6 +26,9 @@ public final class Ordering {
   // 4.0 yards worked out as 4.000000000000001 must not become 4.5.
   private static final double EPS = 1e-9;
 
+  /** What a truck takes more than its usual load (common practice; trucks differ by more). */
+  private static final double HEAPED = 0.1;
+
   private Ordering() {}
 
   /** The least step in which bulk is sold where these units are used. */
@@ -62,8 +65,12 @@ public final class Ordering {
         .gives((int) Math.ceil(exact.value() * (1 + allowance.value()) - EPS));
   }
 
-  /** Whole loads that bring {@code order} in trucks of {@code cubicYardsPerLoad}. */
+  /**
+   * Loads that bring {@code order} in trucks of {@code cubicYardsPerLoad}: whole ones, on which a
+   * rest of up to {@link #HEAPED} of a load is heaped, since nobody sends a truck for that.
+   */
   public static int loads(Volume order, double cubicYardsPerLoad) {
-    return (int) Math.ceil(order.cubicYards() / cubicYardsPerLoad - EPS);
+    double loads = order.cubicYards() / cubicYardsPerLoad;
+    return loads > 0 ? (int) Math.max(1, Math.ceil(loads - HEAPED - EPS)) : 0;
   }
 }

@@ -32,8 +32,8 @@ class HardWordsTest {
       case "also" -> HardWords.frame(bed, "2x10", null, List.of(length), null, null);
       case "kerf" -> HardWords.frame(bed, "2x10", null, null, length, null);
       case "piece" -> HardWords.edging(bed, "steel strip", length);
-      case "apart" -> HardWords.trellis(kit.words(), "grapes", ROW, length, null, null);
-      case "post" -> HardWords.trellis(kit.words(), "grapes", ROW, null, null, length);
+      case "apart" -> HardWords.trellis(kit.words(), "grapes", ROW, length, null, null, null);
+      case "post" -> HardWords.trellis(kit.words(), "grapes", ROW, null, null, length, null);
       case "paver" -> pavers(kit, length, null);
       default -> pavers(kit, null, length);
     }
@@ -105,7 +105,7 @@ class HardWordsTest {
       var bed = kit.bed("a", BedUse.ANNUAL, PlanKit.box(0, 0, 8, 4));
       assertThrows(PlanException.class, () -> HardWords.edging(bed, bad, null));
       assertThrows(
-          PlanException.class, () -> HardWords.trellis(kit.words(), bad, ROW, null, 1, null));
+          PlanException.class, () -> HardWords.trellis(kit.words(), bad, ROW, null, 1, null, null));
       assertThrows(
           PlanException.class,
           () ->

@@ -164,7 +164,7 @@ class DropZoneTest {
   }
 
   @Test
-  void tipPile_nonsense_isRefused() {
+  void dropZone_ofNonsense_isRefused() {
     PlanKit kit = bigBed();
     assertThrows(PlanException.class, () -> tip(kit, Shape.EMPTY, null));
     assertThrows(

@@ -19,6 +19,7 @@ import yardloom.kernel.fact.Sink;
 import yardloom.kernel.geom.Point;
 import yardloom.kernel.geom.Shape;
 import yardloom.kernel.plan.Plan;
+import yardloom.kernel.recall.Piece;
 import yardloom.kernel.unit.Length;
 import yardloom.planting.catalogue.Plant;
 import yardloom.planting.placing.PlantPlaces;
@@ -88,7 +89,7 @@ public final class CanopyCalculator implements Calculator {
             new Obstacle(
                 p.bed().id(),
                 Obstacle.Form.PRISM,
-                at.size() > FEW ? oneBlock(p, at, radius) : block(at, radius),
+                at.size() > FEW ? oneBlock(p, at, radius) : block(p, stage, new Crowns(at, radius)),
                 Length.ZERO,
                 height,
                 passes(p.plant(), south, at.size() > FEW ? filled(p, radius) : 1),
@@ -107,6 +108,16 @@ public final class CanopyCalculator implements Calculator {
     return stage == Stage.YEAR_1
         ? p.at()
         : Thinning.of(p).map(t -> Thinning.kept(p, t)).orElse(p.at());
+  }
+
+  /** Plants of one size. */
+  private record Crowns(List<Point> at, Length radius) {}
+
+  private static Shape block(Planting p, Stage stage, Crowns crowns) {
+    return Piece.of(
+        p.plant().name() + " in " + p.bed().id() + " " + stage,
+        crowns,
+        c -> block(c.at(), c.radius()));
   }
 
   /** The discs around plants; what touches is filled up to its hull if that adds little. */

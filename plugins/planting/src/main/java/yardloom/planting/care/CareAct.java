@@ -1,6 +1,8 @@
 package yardloom.planting.care;
 
 import java.time.LocalDate;
+import java.time.MonthDay;
+import java.time.temporal.ChronoUnit;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -38,7 +40,24 @@ public record CareAct(
    * @param season of the garden, counted from 1; {@link #GROWN} stands for each one from then on
    * @param every how many seasons apart it comes once the garden is grown; 0 if it does not
    */
-  public record When(int season, LocalDate from, LocalDate until, int every) {}
+  public record When(int season, LocalDate from, LocalDate until, int every) {
+    private static final int YEAR_DAYS = 365;
+
+    /** Whether it has no beginning and no end in the year. */
+    boolean isAllYear() {
+      return ChronoUnit.DAYS.between(from, until) >= YEAR_DAYS - 1;
+    }
+
+    /** Its last day in the order of the year. */
+    MonthDay ends() {
+      return isAllYear() ? MonthDay.of(12, 31) : MonthDay.from(until);
+    }
+  }
+
+  /** Whether it is the picking of what has ripened. */
+  public boolean isPicking() {
+    return task.act() == Act.PICK;
+  }
 
   /** The key by which the winter before a first season is one with those after it. */
   String yearlyKey() {

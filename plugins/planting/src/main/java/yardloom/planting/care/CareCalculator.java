@@ -72,10 +72,9 @@ public final class CareCalculator implements Calculator {
         in.all(YardFacts.DRIPLINES).stream().map(Dripline::in).collect(Collectors.toSet());
     Lots lots = new Lots(places, planted, TurnDates.of(in.get(TurnPlan.KEY), planted), dripped);
     CareYears years = new CareYears(plan, in, year.get(), start.get(), lots);
-    for (CareAct act : years.acts()) {
-      out.give(CareAct.KEY, act);
-      CareDiary.entries(act, plan.now()).forEach(entry -> out.give(DiaryEntry.FACT, entry));
-    }
+    List<CareAct> acts = years.acts();
+    acts.forEach(act -> out.give(CareAct.KEY, act));
+    CareDiary.of(acts, plan.now()).forEach(entry -> out.give(DiaryEntry.FACT, entry));
   }
 
   /** What this part of the plan looks after: what it plants, and in the first what stands. */

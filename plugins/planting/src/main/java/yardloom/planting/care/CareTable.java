@@ -67,7 +67,7 @@ public final class CareTable implements TableMaker {
     List<CareAct> acts =
         facts.all(CareAct.KEY).stream()
             // On a sheet the harvest has its own table.
-            .filter(a -> how || a.task().act() != Act.PICK)
+            .filter(a -> how || !a.isPicking())
             .toList();
     List<CareAct> dated = acts.stream().filter(CareTable::isOnce).toList();
     if (!dated.isEmpty()) {
@@ -88,8 +88,10 @@ public final class CareTable implements TableMaker {
     }
     for (List<CareAct> same : yearly.values()) {
       CareAct last = same.get(same.size() - 1);
-      Cell from = Cell.of(MonthDay.from(last.when().from()));
-      table.row(row(how, last, from, Cell.of(MonthDay.from(last.when().until())), seasons(same)));
+      boolean all = last.when().isAllYear();
+      Cell from = all ? Cell.text("all year") : Cell.of(MonthDay.from(last.when().from()));
+      Cell until = all ? Cell.BLANK : Cell.of(MonthDay.from(last.when().until()));
+      table.row(row(how, last, from, until, seasons(same)));
     }
     if (!acts.isEmpty()) {
       notes(table, acts, how);
@@ -107,7 +109,7 @@ public final class CareTable implements TableMaker {
     acts.stream()
         .filter(a -> !isOnce(a))
         .sorted(
-            java.util.Comparator.comparing((CareAct a) -> MonthDay.from(a.when().until()))
+            java.util.Comparator.comparing((CareAct a) -> a.when().ends())
                 .thenComparing(CareAct::yearlyKey)
                 .thenComparing((CareAct a) -> a.when().season())
                 .thenComparing(p -> p.when().from()))
@@ -157,7 +159,8 @@ public final class CareTable implements TableMaker {
         "Season 1 is the first that leaves new plants two months to grow; days shift with the"
             + " weather of the year. The first days of all fall on "
             + yardloom.kernel.table.TableFormat.date(start)
-            + ". Hours are for each time; those of planting stand with the work; those of picking are not counted.");
+            + ". Hours are for each time; those of planting stand with the work; those of picking"
+            + " are not counted.");
     table.note(
         sourced
             ? "By: " + String.join("; ", sources) + "."

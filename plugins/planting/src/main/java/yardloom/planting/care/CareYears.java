@@ -126,9 +126,14 @@ final class CareYears {
   private Span span(CareRow row, int year, Optional<Lot> lot) {
     CareRow.Offset first = row.when().from();
     boolean grows = row.pace().per().isForPlants() && first.from() == From.LAST && first.days() > 0;
-    int late = grows ? bloomDelay : 0;
+    int late = grows ? lot.map(l -> late(l.plant())).orElse(bloomDelay) : 0;
     return new Span(
         day(first, year, lot).plusDays(late), day(row.when().until(), year, lot).plusDays(late));
+  }
+
+  /** Annuals wait for warm ground if at all, others for their bloom. */
+  private int late(Plant plant) {
+    return GrowingYear.isTender(plant) ? growing.waits(plant) : bloomDelay;
   }
 
   private LocalDate day(CareRow.Offset offset, int year, Optional<Lot> lot) {

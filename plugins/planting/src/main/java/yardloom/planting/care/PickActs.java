@@ -73,8 +73,10 @@ final class PickActs {
     int wait = n < CareAct.GROWN ? 0 : Math.max(0, bearing.first() - age(lot, n));
     Season season = seasonOf.apply(firstYear + n - 1 + wait);
     LocalDate from = season.day(days.from());
-    LocalDate until = season.day(days.until());
     LocalDate planted = lot.planted().orElse(from);
+    LocalDate begins = from.isBefore(planted) ? planted : from;
+    LocalDate until =
+        days.isAllYear() ? begins.plusDays(days.days() - 1) : season.day(days.until());
     if (until.isBefore(planted)) {
       return Optional.empty();
     }
@@ -91,7 +93,7 @@ final class PickActs {
                     + (rest.isEmpty() ? "" : " It rests in " + rest + ": too hot."),
                 days.source()),
             List.of(kind),
-            new CareAct.When(n, from.isBefore(planted) ? planted : from, until, 1),
+            new CareAct.When(n, begins, until, 1),
             Optional.empty()));
   }
 }

@@ -37,6 +37,7 @@ public final class PlantCatalogue {
 
   private static final DataTable MULCH = DataTable.shipped(PlantCatalogue.class, "mulch-depth.csv");
   private static final SourceTable SOURCES = SourceTable.beside(PlantCatalogue.class);
+  private static final Map<String, Crop> CROPS = CropTables.read();
   private static final PlantCatalogue SHIPPED = read();
 
   private final Map<String, Plant> byName;
@@ -110,10 +111,9 @@ public final class PlantCatalogue {
   }
 
   private static PlantCatalogue read() {
-    Map<String, Crop> crops = CropTables.read();
     Map<String, Plant> plants = new TreeMap<>();
     for (DataRow row : DataTable.shipped(PlantCatalogue.class, "plants.csv").rows()) {
-      Plant plant = new Row(row, crops).plant();
+      Plant plant = new Row(row).plant();
       if (plants.put(key(plant.name()), plant) != null) {
         throw new IllegalStateException("plants.csv lists " + plant.name() + " twice");
       }
@@ -168,6 +168,21 @@ public final class PlantCatalogue {
   }
 
   /**
+   * The crop of that name in the tables of what crops draw from the soil.
+   *
+   * @throws PlanException (UNKNOWN_WORD) for another, with all that there are
+   */
+  public static Crop crop(String name) {
+    Crop crop = CROPS.get(name);
+    if (crop == null) {
+      throw new PlanException(
+          ProblemCode.UNKNOWN_WORD,
+          "no crop is called '" + name + "'; crops are " + String.join(", ", CROPS.keySet()));
+    }
+    return crop;
+  }
+
+  /**
    * The group of planting times of that name, as the kinds of the catalogue have it.
    *
    * @throws PlanException (UNKNOWN_WORD) for another, with all that there are
@@ -185,7 +200,7 @@ public final class PlantCatalogue {
     return group;
   }
 
-  private record Row(DataRow cells, Map<String, Crop> crops) {
+  private record Row(DataRow cells) {
     Plant plant() {
       return new Plant(
           cells.text("name"),
@@ -223,7 +238,7 @@ public final class PlantCatalogue {
     }
 
     private Crop crop() {
-      Crop crop = crops.get(cells.text("crop"));
+      Crop crop = CROPS.get(cells.text("crop"));
       if (crop == null) {
         throw new IllegalStateException(
             cells.text("name") + " names the crop \"" + cells.text("crop") + "\"");

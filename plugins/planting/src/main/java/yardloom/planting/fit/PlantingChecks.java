@@ -1,7 +1,9 @@
 package yardloom.planting.fit;
 
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import yardloom.kernel.check.Check;
@@ -141,15 +143,17 @@ public final class PlantingChecks {
     if (harmful.isEmpty()) {
       return List.of();
     }
-    boolean one = harmful.size() == 1;
+    // Each source once, behind all that it says.
+    Map<Source, List<String>> bySource = new LinkedHashMap<>();
+    for (Plant p : harmful) {
+      bySource
+          .computeIfAbsent(p.caution().source(), s -> new ArrayList<>())
+          .add(p.name() + ": " + p.caution().text());
+    }
+    boolean one = bySource.size() == 1;
     String named =
-        harmful.stream()
-            .map(
-                p ->
-                    p.name()
-                        + ": "
-                        + p.caution().text()
-                        + (one ? "" : " [" + p.caution().source().cite() + "]"))
+        bySource.entrySet().stream()
+            .map(e -> String.join("; ", e.getValue()) + (one ? "" : " [" + e.getKey().cite() + "]"))
             .collect(Collectors.joining("; "));
     return List.of(
         Finding.of(

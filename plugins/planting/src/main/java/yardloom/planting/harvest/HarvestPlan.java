@@ -2,12 +2,14 @@ package yardloom.planting.harvest;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Predicate;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.unit.Area;
 import yardloom.kernel.unit.Mass;
 import yardloom.planting.catalogue.Plant;
+import yardloom.planting.traits.Growth;
 import yardloom.planting.turn.Turn;
 
 /**
@@ -56,11 +58,15 @@ public record HarvestPlan(
 
   /** Names of plants without a known yield, each once, by name. */
   public List<String> leftOut() {
-    return lines.stream()
-        .filter(l -> l.mass().isEmpty())
-        .map(l -> l.plant().name())
-        .distinct()
-        .sorted()
-        .toList();
+    return names(l -> l.mass().isEmpty());
+  }
+
+  /** Those of them that season food, of which nobody weighs what is picked. */
+  public List<String> bySprig() {
+    return names(l -> l.mass().isEmpty() && Growth.roles(l.plant()).contains("seasoning"));
+  }
+
+  private List<String> names(Predicate<Line> which) {
+    return lines.stream().filter(which).map(l -> l.plant().name()).distinct().sorted().toList();
   }
 }

@@ -36,8 +36,10 @@ import yardloom.planting.year.RipeningDelay;
  * @param until the last day, less than a year after the first
  * @param ends which of both lies at the end of the growing year; it then is that of a growing year
  *     of {@link #USUAL_DAYS}
+ * @param isHere whether the days are those of the yard already, as a plan gives them for a plant of
+ *     its own
  */
-public record HarvestSeason(int from, int until, Ends ends, Source source) {
+public record HarvestSeason(int from, int until, Ends ends, Source source, boolean isHere) {
   /** Any year without a leap day. */
   private static final int YEAR = 2021;
 
@@ -57,9 +59,9 @@ public record HarvestSeason(int from, int until, Ends ends, Source source) {
     }
   }
 
-  /** A season whose days are all counted from the last frost. */
-  public HarvestSeason(int from, int until, Source source) {
-    this(from, until, Ends.NEITHER, source);
+  /** A season in the yard itself, whose days are all counted from the last frost. */
+  public static HarvestSeason here(int from, int until, Source source) {
+    return new HarvestSeason(from, until, Ends.NEITHER, source, true);
   }
 
   /** What is counted from the first frost of fall. */
@@ -73,7 +75,17 @@ public record HarvestSeason(int from, int until, Ends ends, Source source) {
 
   /** The same days by somebody else's word. */
   public HarvestSeason by(Source other) {
-    return new HarvestSeason(from, until, ends, other);
+    return new HarvestSeason(from, until, ends, other, isHere);
+  }
+
+  /** How many days it has. */
+  public int days() {
+    return until - from + 1;
+  }
+
+  /** Whether it has no beginning and no end. */
+  public boolean isAllYear() {
+    return days() == DAYS;
   }
 
   /** By catalogue name; none for what is grown for its shade, flowers or roots in the ground. */
@@ -83,22 +95,33 @@ public record HarvestSeason(int from, int until, Ends ends, Source source) {
 
   /**
    * The same where a yard lies: what ripens on lasting plants waits for its bloom, what rests in
-   * winter for the warmth of a cool summer, leaves are picked to the end of the growing year, and
-   * what frost kills until it. Days that a plan gives for a plant of its own are those of the yard
-   * already.
+   * winter for the warmth of a cool summer, what is tender for warm ground, leaves are picked to
+   * the end of the growing year, and what frost kills until it. Days that a plan gives for a plant
+   * of its own stay.
    */
   public static Optional<HarvestSeason> of(
       Plant plant, GrowingYear year, Optional<ClimateNormals> climate) {
-    MonthDay begins = year.begins().value();
+    return of(plant).map(s -> s.isHere ? s : s.in(plant, year, climate));
+  }
+
+  private HarvestSeason in(Plant plant, GrowingYear year, Optional<ClimateNormals> climate) {
     List<String> roles = Growth.roles(plant);
     boolean ripens = roles.contains("fruit") || roles.contains("nut");
-    boolean isShipped = SHIPPED.containsKey(plant.name());
-    boolean waits = isShipped && ripens && !plant.growth().season().isAnnual();
-    boolean rests = ChillNeeds.of(plant).isPresent();
-    return of(plant)
-        .map(s -> s.grown(year))
-        .map(s -> isShipped && year.kills(plant) ? s.before(year) : s)
-        .map(s -> waits ? s.later(begins, climate, rests) : s);
+    HarvestSeason season = planted(plant, year).grown(year);
+    if (year.kills(plant)) {
+      return season.before(year);
+    }
+    boolean waits = ripens && !plant.growth().season().isAnnual();
+    return waits
+        ? season.later(year.begins().value(), climate, ChillNeeds.of(plant).isPresent())
+        : season;
+  }
+
+  /** The same of what waits for warm ground before it is planted. */
+  public HarvestSeason planted(Plant plant, GrowingYear year) {
+    int later = isHere ? 0 : year.waits(plant);
+    int last = ends == Ends.LAST_DAY ? Math.max(from + later, until) : until + later;
+    return new HarvestSeason(from + later, last, ends, source, isHere);
   }
 
   /**
@@ -120,8 +143,8 @@ public record HarvestSeason(int from, int until, Ends ends, Source source) {
     int longer = year.days() - USUAL_DAYS;
     return switch (ends) {
       case NEITHER -> this;
-      case LAST_DAY -> new HarvestSeason(from, leavesUntil(until + longer), source);
-      case BOTH -> new HarvestSeason(from + longer, until + longer, source);
+      case LAST_DAY -> to(from, leavesUntil(until + longer));
+      case BOTH -> to(from + longer, until + longer);
     };
   }
 
@@ -132,23 +155,20 @@ public record HarvestSeason(int from, int until, Ends ends, Source source) {
 
   /** The same as far as the first frost of fall; of one day at least. */
   private HarvestSeason before(GrowingYear year) {
-    return new HarvestSeason(from, Math.max(from, Math.min(until, year.days())), source);
+    return to(from, Math.max(from, Math.min(until, year.days())));
   }
 
   private HarvestSeason later(MonthDay begins, Optional<ClimateNormals> climate, boolean rests) {
     int bloom = BloomDelay.days(begins, climate);
     int first = rests ? RipeningDelay.days(begins, from, climate) : 0;
     int last = rests ? RipeningDelay.days(begins, until, climate) : 0;
-    return new HarvestSeason(from + bloom + first, until + bloom + last, source);
+    return to(from + bloom + first, until + bloom + last);
   }
 
   /** The same on the days of a turn, which are of {@link #YEAR} or the year after. */
   private HarvestSeason on(MonthDay lastFrost, Turn.Picked days) {
     long frost = lastFrost.atYear(YEAR).toEpochDay();
-    return new HarvestSeason(
-        (int) (days.from().toEpochDay() - frost),
-        (int) (days.until().toEpochDay() - frost),
-        source);
+    return to((int) (days.from().toEpochDay() - frost), (int) (days.until().toEpochDay() - frost));
   }
 
   /**
@@ -202,6 +222,11 @@ public record HarvestSeason(int from, int until, Ends ends, Source source) {
         (int) row.number("from_days") + (begins ? USUAL_DAYS : 0),
         (int) row.number("until_days") + (ends ? USUAL_DAYS : 0),
         begins ? Ends.BOTH : ends ? Ends.LAST_DAY : Ends.NEITHER,
-        PlantCatalogue.sources().cited(row, "source"));
+        PlantCatalogue.sources().cited(row, "source"),
+        false);
+  }
+
+  private HarvestSeason to(int first, int last) {
+    return new HarvestSeason(first, last, Ends.NEITHER, source, isHere);
   }
 }

@@ -1,5 +1,6 @@
 package yardloom.planting.harvest;
 
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -124,11 +125,17 @@ public final class HarvestTable implements TableMaker {
               + String.join(", ", harvest.tooLate())
               + ".");
     }
-    if (!harvest.leftOut().isEmpty()) {
+    if (!harvest.bySprig().isEmpty()) {
       table.note(
-          "Left out, as their yield by weight is not known: "
-              + String.join(", ", harvest.leftOut())
+          "Picked by the sprig, as the kitchen asks, and not weighed: "
+              + String.join(", ", harvest.bySprig())
               + ".");
+    }
+    List<String> unknown =
+        harvest.leftOut().stream().filter(n -> !harvest.bySprig().contains(n)).toList();
+    if (!unknown.isEmpty()) {
+      table.note(
+          "Left out, as their yield by weight is not known: " + String.join(", ", unknown) + ".");
     }
   }
 

@@ -47,7 +47,7 @@ public final class HarvestYearTable implements TableMaker {
 
   @Override
   public Set<FactKey<?>> reads() {
-    return Set.of(HarvestYear.KEY);
+    return Set.of(HarvestYear.KEY, HarvestPlan.KEY);
   }
 
   /** What the garden brings is for those who live with it. */
@@ -75,10 +75,15 @@ public final class HarvestYearTable implements TableMaker {
       table.row(row(month, year.get().months().get(month.getValue() - 1)));
     }
     table.note(
-        "Low, likely and high are of full bearing; young plants bear less, and nothing before"
-            + " their first year. The last frost moves all seasons; cool-season annuals rest where days"
-            + " reach 90 °F (32 °C). Days of picking are recalled"
-            + " for most kinds: expect a harvest to come some weeks sooner or later.");
+        "Low, likely and high are of full bearing; young plants bear less, and nothing before their"
+            + " first year. The last frost moves all seasons; cool-season annuals rest where days"
+            + " reach 90 °F (32 °C). Days of picking are recalled for most kinds: expect a harvest"
+            + " to come some weeks sooner or later.");
+    List<String> sprigs = facts.get(HarvestPlan.KEY).bySprig();
+    if (!sprigs.isEmpty()) {
+      table.note(
+          "Picked by the sprig beside these, not weighed: " + String.join(", ", sprigs) + ".");
+    }
     if (!year.get().leftOut().isEmpty()) {
       table.note("Of unknown season: " + String.join(", ", year.get().leftOut()) + ".");
     }

@@ -48,10 +48,11 @@ final class OwnPlant {
   static final List<String> COLUMNS =
       List.of(
           ("botanical family spacing_in spacing_cm rows_in rows_cm spread_in spread_cm height_in"
-                  + " height_cm light least_light_h ph_low ph_high drainage water zone chill_h heat_f"
-                  + " heat_c bloom_from bloom_until pick_from pick_until yield_low_lb yield_high_lb"
-                  + " yield_low_kg yield_high_kg yield_per first_year full_year pollination"
-                  + " partner_group within_ft within_m roles native harms caution window mulch layer")
+               + " height_cm light least_light_h ph_low ph_high drainage water zone chill_h heat_f"
+               + " heat_c bloom_from bloom_until pick_from pick_until yield_low_lb yield_high_lb"
+               + " yield_low_kg yield_high_kg yield_per first_year full_year pollination"
+               + " partner_group within_ft within_m roles native harms caution window mulch layer"
+               + " life crop")
               .split(" "));
 
   private final DataRow row;
@@ -86,7 +87,7 @@ final class OwnPlant {
             size("spread", like.size().spread()),
             size("height", like.size().height())),
         light(),
-        new Plant.Draw(like.draw().crop(), true, standIn(like.draw().source())),
+        draw(),
         like.juglone(),
         new Plant.Caution(
             like.caution().harmful() || text("harms").isPresent(),
@@ -102,6 +103,12 @@ final class OwnPlant {
         like.growth().season(),
         like.growth().start(),
         text("window").map(this::window).orElse(like.growth().window()));
+  }
+
+  private Plant.Draw draw() {
+    return text("crop")
+        .map(c -> new Plant.Draw(at("crop", () -> PlantCatalogue.crop(c)), false, source))
+        .orElseGet(() -> new Plant.Draw(like.draw().crop(), true, standIn(like.draw().source())));
   }
 
   private Plant.Light light() {
@@ -126,7 +133,7 @@ final class OwnPlant {
         Growth.class,
         new Growth(
             text("layer").map(l -> choice(Growth.Layer.class, "layer", l)).orElse(growth.layer()),
-            growth.life(),
+            text("life").map(l -> choice(Growth.Life.class, "life", l)).orElse(growth.life()),
             by("layer", growth.source()),
             text("native").or(growth::nativeTo)));
     traits.put(Growth.Role.class, roles());
@@ -215,7 +222,7 @@ final class OwnPlant {
         Bloom.of(like).map(b -> new Bloom(b.from(), b.until(), standIn(b.source()))));
     put(
         HarvestSeason.class,
-        days("pick").map(d -> new HarvestSeason(d[0], d[1], source)),
+        days("pick").map(d -> HarvestSeason.here(d[0], d[1], source)),
         HarvestSeason.of(like).map(s -> s.by(standIn(s.source()))));
   }
 

@@ -1,8 +1,6 @@
 package yardloom.planting.own;
 
-import java.util.HashMap;
-import java.util.Map;
-import java.util.function.ToDoubleFunction;
+import java.util.function.Consumer;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.SourceRef;
 import yardloom.kernel.scope.Making;
@@ -27,12 +25,12 @@ public final class OwnPlantWords {
 
   @Verb(
       help =
-          "Gives a plant of your own, or one of the catalogue as it grows with you. What you do not say"
-              + " is taken from the plant that it is like, and marked as unverified.",
+          "Gives a plant of your own, or one of the catalogue as it grows with you. What its block"
+              + " does not say is taken from the plant that it is like, and marked as unverified.",
       example =
           "ownPlant('fig-leaf gourd', like: 'winter squash', botanical: 'Cucurbita ficifolia',"
-              + " spread: 8.ft, yieldLow: 10.lb, yieldHigh: 40.lb,"
-              + " source: publication('Trial', by: 'our own garden', seen: 'read'))")
+              + " source: publication('Trial', by: 'our own garden', seen: 'read'))"
+              + " { grown spread: 8.ft ; yields low: 10.lb, high: 40.lb }")
   public static void ownPlant(
       PlanScope plan,
       @Arg(name = "name", help = "what plans call it") String name,
@@ -44,10 +42,42 @@ public final class OwnPlantWords {
       @Opt(name = "source", help = "as `publication` names it", required = true) Source source,
       @Opt(name = "botanical", help = "botanical name", fallback = AS_LIKE) String botanical,
       @Opt(name = "family", help = "botanical family", fallback = AS_LIKE) String family,
+      Consumer<OwnPlantScope> block) {
+    OwnPlantScope.Said said = new OwnPlantScope.Said();
+    OwnPlantScope row = new OwnPlantScope(said, plan.place());
+    row.says("plant", name.strip());
+    row.says("like", like);
+    row.says("botanical", botanical);
+    row.says("family", family);
+    if (block != null) {
+      block.accept(row);
+    }
+    add(plan, said.row(plan.place()), source);
+  }
+
+  @Verb(
+      help = "Gives the room that an own plant needs and how large it grows.",
+      example = "grown spacing: 3.ft, rows: 4.ft, spread: 5.ft, height: 6.ft")
+  public static void grown(
+      OwnPlantScope row,
       @Opt(name = "spacing", help = "neighbours in a row", fallback = AS_LIKE) Length spacing,
       @Opt(name = "rows", help = "distance of rows", fallback = AS_LIKE) Length rows,
       @Opt(name = "spread", help = "width when grown", fallback = AS_LIKE) Length spread,
       @Opt(name = "height", help = "height when grown", fallback = AS_LIKE) Length height,
+      @Opt(name = "layer", help = "'canopy', 'shrub', 'herb', 'cover' …", fallback = AS_LIKE)
+          String layer) {
+    row.says("spacing_in", spacing, Length::inches);
+    row.says("rows_in", rows, Length::inches);
+    row.says("spread_in", spread, Length::inches);
+    row.says("height_in", height, Length::inches);
+    row.says("layer", layer);
+  }
+
+  @Verb(
+      help = "Gives what an own plant asks of light, soil, water and climate.",
+      example = "needs light: 'full sun', lowPh: 6.0, highPh: 7.5, water: 'low', zone: 5")
+  public static void needs(
+      OwnPlantScope row,
       @Opt(name = "light", help = "'full sun', 'sun or part shade' …", fallback = AS_LIKE)
           String light,
       @Opt(name = "leastLight", help = "fewest hours of sun a day", fallback = AS_LIKE)
@@ -61,7 +91,25 @@ public final class OwnPlantWords {
       @Opt(name = "zone", help = "coldest hardiness zone", fallback = AS_LIKE) Number zone,
       @Opt(name = "chill", help = "hours of chill", fallback = AS_LIKE) Number chill,
       @Opt(name = "heat", help = "mean day of the hottest month that harms it", fallback = AS_LIKE)
-          Temperature heat,
+          Temperature heat) {
+    row.says("light", light);
+    row.says("least_light_h", leastLight);
+    row.says("ph_low", lowPh);
+    row.says("ph_high", highPh);
+    row.says("drainage", drainage);
+    row.says("water", water);
+    row.says("zone", zone);
+    row.says("chill_h", chill);
+    row.says("heat_c", heat, Temperature::celsius);
+  }
+
+  @Verb(
+      help =
+          "Gives when an own plant is planted, blooms and is picked, in days after the last frost.",
+      example = "seasons bloomFrom: 20, bloomUntil: 35, pickFrom: 90, pickUntil: 120")
+  public static void seasons(
+      OwnPlantScope row,
+      @Opt(name = "window", help = "group of planting times", fallback = AS_LIKE) String window,
       @Opt(name = "bloomFrom", help = "days after the last frost", fallback = AS_LIKE)
           Number bloomFrom,
       @Opt(name = "bloomUntil", help = "days after the last frost", fallback = AS_LIKE)
@@ -69,92 +117,80 @@ public final class OwnPlantWords {
       @Opt(name = "pickFrom", help = "days after the last frost", fallback = AS_LIKE)
           Number pickFrom,
       @Opt(name = "pickUntil", help = "days after the last frost", fallback = AS_LIKE)
-          Number pickUntil,
-      @Opt(name = "yieldLow", help = "a year's least, full grown", fallback = AS_LIKE)
-          Mass yieldLow,
-      @Opt(name = "yieldHigh", help = "a year's most, full grown", fallback = AS_LIKE)
-          Mass yieldHigh,
-      @Opt(name = "yieldPer", help = "'plant', 'row foot', 'square foot'", fallback = "plant")
-          String yieldPer,
+          Number pickUntil) {
+    row.says("window", window);
+    row.says("bloom_from", bloomFrom);
+    row.says("bloom_until", bloomUntil);
+    row.says("pick_from", pickFrom);
+    row.says("pick_until", pickUntil);
+  }
+
+  @Verb(
+      help = "Gives what an own plant bears in a year, and from which year on.",
+      example = "yields low: 10.lb, high: 40.lb, per: 'plant', firstYear: 3, fullYear: 6")
+  public static void yields(
+      OwnPlantScope row,
+      @Opt(name = "low", help = "a year's least, full grown", fallback = AS_LIKE) Mass low,
+      @Opt(name = "high", help = "a year's most, full grown", fallback = AS_LIKE) Mass high,
+      @Opt(name = "per", help = "'plant', 'row foot', 'square foot'", fallback = "plant")
+          String per,
       @Opt(name = "firstYear", help = "year of the first harvest", fallback = AS_LIKE)
           Number firstYear,
       @Opt(name = "fullYear", help = "year of the first full harvest", fallback = "the first")
-          Number fullYear,
-      @Opt(
-              name = "pollination",
-              help = "'none', 'self', 'helps', 'partner', 'male and female'",
-              fallback = AS_LIKE)
-          String pollination,
-      @Opt(name = "partners", help = "group of kinds that pollinate it", fallback = AS_LIKE)
-          String partners,
-      @Opt(name = "within", help = "how near a partner stands", fallback = AS_LIKE) Length within,
+          Number fullYear) {
+    row.says("yield_low_kg", low, Mass::kilograms);
+    row.says("yield_high_kg", high, Mass::kilograms);
+    row.says("yield_per", per);
+    row.says("first_year", firstYear);
+    row.says("full_year", fullYear);
+  }
+
+  @Verb(
+      help = "Gives what an own plant needs to be pollinated.",
+      example = "pollinated 'partner', group: 'pear', within: 80.ft")
+  public static void pollinated(
+      OwnPlantScope row,
+      @Arg(name = "by", help = "'none', 'self', 'helps', 'partner', 'male and female'") String by,
+      @Opt(name = "group", help = "group of kinds that pollinate it", fallback = AS_LIKE)
+          String group,
+      @Opt(name = "within", help = "how near a partner stands", fallback = AS_LIKE) Length within) {
+    row.says("pollination", by);
+    row.says("partner_group", group);
+    row.says("within_ft", within, Length::feet);
+  }
+
+  @Verb(
+      help = "Gives what an own plant does in the yard, and what is to be minded of it.",
+      example = "traits roles: 'insect plant, mulch maker', harms: 'pets', caution: 'pips bitter'")
+  public static void traits(
+      OwnPlantScope row,
       @Opt(name = "roles", help = "such as 'insect plant, mulch maker'", fallback = AS_LIKE)
           String roles,
       @Opt(name = "nativeTo", help = "region", fallback = AS_LIKE) String nativeTo,
       @Opt(name = "harms", help = "'children', 'pets' or both", fallback = AS_LIKE) String harms,
       @Opt(name = "caution", help = "what is to be minded", fallback = AS_LIKE) String caution,
-      @Opt(name = "window", help = "group of planting times", fallback = AS_LIKE) String window,
       @Opt(name = "mulch", help = "'woody', 'spreading', 'low', 'annual'", fallback = AS_LIKE)
           String mulch,
-      @Opt(name = "layer", help = "'canopy', 'shrub', 'herb', 'cover' …", fallback = AS_LIKE)
-          String layer) {
-    Map<String, String> cells = new HashMap<>();
-    put(cells, "plant", name.strip());
-    put(cells, "like", like);
-    put(cells, "botanical", botanical);
-    put(cells, "family", family);
-    put(cells, "spacing_in", spacing, Length::inches);
-    put(cells, "rows_in", rows, Length::inches);
-    put(cells, "spread_in", spread, Length::inches);
-    put(cells, "height_in", height, Length::inches);
-    put(cells, "light", light);
-    put(cells, "least_light_h", leastLight);
-    put(cells, "ph_low", lowPh);
-    put(cells, "ph_high", highPh);
-    put(cells, "drainage", drainage);
-    put(cells, "water", water);
-    put(cells, "zone", zone);
-    put(cells, "chill_h", chill);
-    put(cells, "heat_c", heat, Temperature::celsius);
-    put(cells, "bloom_from", bloomFrom);
-    put(cells, "bloom_until", bloomUntil);
-    put(cells, "pick_from", pickFrom);
-    put(cells, "pick_until", pickUntil);
-    put(cells, "yield_low_kg", yieldLow, Mass::kilograms);
-    put(cells, "yield_high_kg", yieldHigh, Mass::kilograms);
-    put(cells, "yield_per", yieldPer);
-    put(cells, "first_year", firstYear);
-    put(cells, "full_year", fullYear);
-    put(cells, "pollination", pollination);
-    put(cells, "partner_group", partners);
-    put(cells, "within_ft", within, Length::feet);
-    put(cells, "roles", roles);
-    put(cells, "native", nativeTo);
-    put(cells, "harms", harms);
-    put(cells, "caution", caution);
-    put(cells, "window", window);
-    put(cells, "mulch", mulch);
-    put(cells, "layer", layer);
-    add(plan, new DataRow(cells, plan.place(), Map.of()), source);
-  }
-
-  private static <T> void put(
-      Map<String, String> cells, String column, T value, ToDoubleFunction<T> unit) {
-    if (value != null) {
-      cells.put(column, Double.toString(unit.applyAsDouble(value)));
-    }
-  }
-
-  private static void put(Map<String, String> cells, String column, Object value) {
-    if (value != null) {
-      cells.put(column, value.toString());
-    }
+      @Opt(name = "life", help = "'annual' or 'perennial'", fallback = AS_LIKE) String life,
+      @Opt(
+              name = "crop",
+              help = "whose water use and roots it has in FAO-56, such as 'lettuce'",
+              fallback = AS_LIKE)
+          String crop) {
+    row.says("roles", roles);
+    row.says("native", nativeTo);
+    row.says("harms", harms);
+    row.says("caution", caution);
+    row.says("mulch", mulch);
+    row.says("life", life);
+    row.says("crop", crop);
   }
 
   @Verb(
       help =
-          "Takes plants of your own from a table: columns plant and like, and any of those of `ownPlant`,"
-              + " such as spread_in or spread_cm, zone, ph_low, pick_from, yield_high_lb, and of a source.",
+          "Takes plants of your own from a table: columns plant and like, and any of those of"
+              + " `ownPlant`, such as spread_in or spread_cm, zone, ph_low, pick_from,"
+              + " yield_high_lb, and of a source.",
       example = "plantBook('plant,like,spread_in,zone\\nperry pear,European pear,240,5')")
   public static void plantBook(
       PlanScope plan,

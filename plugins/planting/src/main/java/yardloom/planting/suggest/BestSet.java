@@ -10,9 +10,10 @@ import java.util.Optional;
  * sets the first in the order of the kinds. The search ends early only when nothing can be better,
  * or after {@link #MOST_STEPS} steps, which {@link Found#exact} tells.
  *
- * <p>The bound of a branch is what its kinds and all that may still come would bring together. No
- * solver of a library is used: with 5 kinds of at most some 100 the search is small, its order
- * gives the same answer on every machine, and it needs no rounding.
+ * <p>The bound of a branch is what its kinds and all that may still come would bring together. A
+ * library's solver of integer programs finds sets of the same worth, which the tests hold against
+ * this search; but it names whichever of the equal sets its threads meet first, so sheets would
+ * differ from run to run.
  *
  * <p>References: branch and bound, A. H. Land and A. G. Doig, An Automatic Method of Solving
  * Discrete Programming Problems, Econometrica 28, 1960 (from memory).

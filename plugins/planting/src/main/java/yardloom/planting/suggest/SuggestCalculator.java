@@ -25,6 +25,7 @@ import yardloom.planting.catalogue.PlantCatalogue;
 import yardloom.planting.suit.SuitPlan;
 import yardloom.planting.suit.SuitRules;
 import yardloom.planting.suit.rule.Candidate;
+import yardloom.planting.suit.rule.LocalList;
 import yardloom.planting.suit.rule.Reason;
 import yardloom.planting.suit.rule.Yard;
 import yardloom.planting.traits.Growth;
@@ -116,7 +117,7 @@ public final class SuggestCalculator implements Calculator {
     return PlantCatalogue.of(yard.plan()).all().stream()
         .filter(p -> !names.contains(p.name()))
         .filter(p -> p.growth().form() != Plant.Form.TREE && p.growth().form() != Plant.Form.VINE)
-        .filter(p -> !wish.natives() || NativeRegion.isHere(p, yard.plan().site()))
+        .filter(p -> !wish.natives() || isNative(p, yard))
         .filter(p -> p.size().spread().middle().compareTo(width) <= 0 && count(p, bed, wish) > 0)
         .map(p -> Kind.of(p, year, yard.weather().normals(), wish.months()))
         .filter(k -> k.months() != 0 || k.uses() != 0)
@@ -128,6 +129,11 @@ public final class SuggestCalculator implements Calculator {
                 .thenComparing(k -> k.plant().unverified().size())
                 .thenComparing(k -> k.plant().name()))
         .toList();
+  }
+
+  private static boolean isNative(Plant plant, Yard yard) {
+    return NativeRegion.isHere(plant, yard.plan().site())
+        || LocalList.with(plant, LocalList.Kind.NATIVE, yard.plan()).isPresent();
   }
 
   /** How many its equal part of the bed holds. */

@@ -31,7 +31,8 @@ public record SuitCheck(String id, String rule) implements Check {
   /** The rules without a check of their own. */
   public static List<Check> all() {
     List<Check> checks = new ArrayList<>();
-    for (String rule : List.of("acidity", "drainage", "water", "pollination", "room", HOUSEHOLD)) {
+    for (String rule :
+        List.of("acidity", "drainage", "water", "pollination", "room", "list", HOUSEHOLD)) {
       checks.add(new SuitCheck("planting.fit-" + rule, rule));
     }
     return checks;

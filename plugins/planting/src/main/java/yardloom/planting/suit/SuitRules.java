@@ -13,6 +13,7 @@ import yardloom.planting.suit.rule.HeatRule;
 import yardloom.planting.suit.rule.JugloneNearRule;
 import yardloom.planting.suit.rule.LightRule;
 import yardloom.planting.suit.rule.LineRule;
+import yardloom.planting.suit.rule.LocalListRule;
 import yardloom.planting.suit.rule.PartnerRule;
 import yardloom.planting.suit.rule.Reason;
 import yardloom.planting.suit.rule.SuitRule;
@@ -34,6 +35,7 @@ public final class SuitRules {
           new PartnerRule(),
           new JugloneNearRule(),
           new LineRule(),
+          new LocalListRule(),
           new HazardRule());
 
   private SuitRules() {}

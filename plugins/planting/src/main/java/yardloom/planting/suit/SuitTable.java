@@ -14,6 +14,7 @@ import yardloom.kernel.table.Column;
 import yardloom.kernel.table.OnPaper;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
+import yardloom.planting.suit.rule.LocalList;
 import yardloom.planting.suit.rule.Reason;
 import yardloom.planting.suit.rule.Suits;
 
@@ -138,6 +139,9 @@ public final class SuitTable implements TableMaker {
     known.add("pollination");
     known.add("neighbours");
     known.add("room to walls and lot line");
+    if (!suits.yard().plan().attributes().all(LocalList.KEY).isEmpty()) {
+      known.add("lists of the place");
+    }
     suits.yard().household().ifPresent(h -> known.add("the household"));
     return String.join(", ", known);
   }

@@ -2,23 +2,31 @@ package yardloom.planting.suit;
 
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
+import java.util.regex.Pattern;
 import yardloom.kernel.plan.AttributeKey;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.scope.BedScope;
 import yardloom.kernel.scope.PlanScope;
 import yardloom.kernel.scope.TreeScope;
+import yardloom.kernel.source.Source;
 import yardloom.kernel.vocab.Arg;
 import yardloom.kernel.vocab.Choices;
 import yardloom.kernel.vocab.Opt;
 import yardloom.kernel.vocab.Verb;
 import yardloom.planting.catalogue.PlantCatalogue;
 import yardloom.planting.suit.rule.Household;
+import yardloom.planting.suit.rule.LocalList;
 import yardloom.planting.suit.rule.Variety;
 import yardloom.planting.suit.rule.Variety.Blooms;
 
-/** The words about who lives with the plants and of which variety they are. */
+/** The words about who lives with the plants, of which variety they are, and what a place lists. */
 public final class SuitWords {
+  /** A genus with its capital, and what follows it. */
+  private static final Pattern BOTANICAL =
+      Pattern.compile("\\p{Lu}\\p{Ll}+( (x |× ?)?[\\p{Ll}-]+| (subsp|var)\\. [\\p{Ll}-]+)*");
+
   private SuitWords() {}
 
   @Verb(
@@ -84,8 +92,7 @@ public final class SuitWords {
       @Opt(name = "selfFruitful", help = "whether they bear alone", fallback = "false")
           Boolean selfFruitful) {
     String found = PlantCatalogue.of(bed.draft().attributes()).plant(plant).name();
-    List<String> all =
-        Arrays.stream(names.split(",")).map(String::trim).filter(n -> !n.isEmpty()).toList();
+    List<String> all = names(names);
     if (all.isEmpty()) {
       throw new PlanException(
           ProblemCode.OUT_OF_RANGE, bed.place(), "`names:` has no name of a variety");
@@ -96,5 +103,54 @@ public final class SuitWords {
             Variety.KEY,
             new Variety(found, all, Boolean.TRUE.equals(selfFruitful), Blooms.MIDSEASON),
             bed.place());
+  }
+
+  @Verb(
+      help =
+          "Gives a list of plants that are native, watched or prohibited where the yard lies; in a"
+              + " regional file it holds for all plans that take it.",
+      example =
+          "localPlants('prohibited', names: 'Rosa multiflora, Tamarix', say: 'not to be sold or"
+              + " planted', source: publication('Weed act', by: 'the state', seen: 'read'))")
+  public static void localPlants(
+      PlanScope plan,
+      @Arg(name = "list", help = "what it is a list of", choices = LocalList.Kind.class)
+          String list,
+      @Opt(
+              name = "names",
+              help = "names of the catalogue, or botanical ones from the genus on, with commas",
+              required = true)
+          String names,
+      @Opt(name = "say", help = "what the list asks or forbids", fallback = "nothing") String say,
+      @Opt(name = "source", help = "as `publication` names it", required = true) Source source) {
+    List<String> all = names(names);
+    if (all.isEmpty()) {
+      throw new PlanException(
+          ProblemCode.OUT_OF_RANGE, plan.place(), "`names:` has no name of a plant");
+    }
+    PlantCatalogue catalogue = PlantCatalogue.of(plan.draft().attributes());
+    for (String name : all) {
+      boolean isCommon = catalogue.all().stream().anyMatch(p -> p.name().equalsIgnoreCase(name));
+      if (!isCommon && !BOTANICAL.matcher(name).matches()) {
+        throw new PlanException(
+            ProblemCode.UNKNOWN_WORD,
+            plan.place(),
+            "`names:` has '"
+                + name
+                + "', which is neither a plant of the catalogue nor a botanical name such as"
+                + " 'Rosa multiflora' or 'Tamarix'");
+      }
+    }
+    plan.draft()
+        .attributes()
+        .add(
+            LocalList.KEY,
+            new LocalList(
+                Choices.parse(LocalList.Kind.class, list), all, Optional.ofNullable(say), source),
+            plan.place());
+  }
+
+  private static List<String> names(String text) {
+    return Arrays.stream(text.split(",")).map(String::trim).filter(n -> !n.isEmpty()).toList();
   }
 }

@@ -14,6 +14,7 @@ import yardloom.kernel.unit.Temperature;
 import yardloom.planting.catalogue.Plant;
 import yardloom.planting.window.PlantingRules.Place;
 import yardloom.planting.window.formula.DrySummer;
+import yardloom.planting.window.formula.PlantingTime;
 import yardloom.planting.window.formula.PlantingTime.Frost;
 import yardloom.planting.window.formula.PlantingTime.Offset;
 import yardloom.planting.year.GrowingYear;
@@ -63,12 +64,15 @@ final class KindWindows {
 
   private PlantingWindow of(Plant plant, List<PlantingRules.Rule> rules) {
     List<PlantingWindow.Period> periods = new ArrayList<>();
-    for (PlantingRules.Rule rule : rules) {
+    for (PlantingRules.Rule usual : rules) {
+      PlantingRules.Rule rule = warm(plant, usual);
       Offset until = shortBy(rule) > 0 ? rule.time().from() : rule.time().until();
       periods.add(
           new PlantingWindow.Period(
               rule.time().how(),
-              day(rule.time().from(), rule.source()),
+              rule.equals(usual)
+                  ? day(rule.time().from(), rule.source())
+                  : year.warm().orElseThrow(),
               day(until, rule.source())));
     }
     return new PlantingWindow(plant.name(), plant.phase(), periods);
@@ -76,7 +80,23 @@ final class KindWindows {
 
   /** The first rule by which a kind ripens too late even if planted on the first day. */
   Optional<PlantingRules.Rule> tooShort(Plant plant) {
-    return PlantingRules.of(plant, place).stream().filter(rule -> shortBy(rule) > 0).findFirst();
+    return PlantingRules.of(plant, place).stream()
+        .map(rule -> warm(plant, rule))
+        .filter(rule -> shortBy(rule) > 0)
+        .findFirst();
+  }
+
+  /** The rule from the first warm day on, where a tender kind has to wait for it. */
+  private PlantingRules.Rule warm(Plant plant, PlantingRules.Rule rule) {
+    Offset from = rule.time().from();
+    if (!GrowingYear.isTender(plant)
+        || from.frost() != Frost.LAST
+        || from.days() >= year.daysToWarmth()) {
+      return rule;
+    }
+    Offset warm = new Offset(Frost.LAST, year.daysToWarmth());
+    return new PlantingRules.Rule(
+        new PlantingTime(rule.time().how(), warm, rule.time().until()), rule.source());
   }
 
   /** By how many days what is planted on the first day ripens after the frost; 0 if before it. */

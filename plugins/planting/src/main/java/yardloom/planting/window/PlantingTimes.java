@@ -72,24 +72,33 @@ public final class PlantingTimes implements TableMaker {
             Cell.of(MonthDay.from(t.latest())));
       }
     }
-    table.note(counted(year.get()) + " Rules: " + String.join("; ", sources) + ".");
+    boolean waits =
+        windows.stream()
+            .flatMap(w -> w.periods().stream())
+            .anyMatch(p -> year.get().warm().filter(p.from()::equals).isPresent());
+    table.note(counted(year.get(), waits) + " Rules: " + String.join("; ", sources) + ".");
     return table.build();
   }
 
-  private static String counted(GrowingYear year) {
+  private static String counted(GrowingYear year, boolean waits) {
     String from = TableFormat.day(year.begins().value());
     String until = TableFormat.day(year.ends().value());
     String source = year.begins().source().cite();
     return year.hasFrost()
-        ? "By usual frost from "
+        ? (waits
+                ? "Tender plants wait until the mean passes 55 °F (13 °C), on "
+                    + TableFormat.day(year.warm().orElseThrow().value())
+                    + ". "
+                : "")
+            + "By usual frost from "
             + until
             + " to "
             + from
             + " ("
             + source
             + "): half of the years have frost outside these days."
-        : "No frost is usual here: days are counted from the part of the year whose mean is 55 °F (13"
-            + " °C) or more, "
+        : "No frost is usual here: days are counted from the part of the year whose mean is 55 °F"
+              + " (13 °C) or more, "
             + from
             + " to "
             + until

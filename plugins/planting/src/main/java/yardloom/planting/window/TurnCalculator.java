@@ -118,7 +118,8 @@ public final class TurnCalculator implements Calculator {
    */
   private static Optional<Turn.Picked> picked(
       Planting p, Stay stay, KindWindows windows, GrowingYear year) {
-    Optional<HarvestSeason> season = HarvestSeason.of(p.plant());
+    Optional<HarvestSeason> season =
+        HarvestSeason.of(p.plant()).map(s -> s.planted(p.plant(), year));
     if (season.isEmpty()) {
       return Optional.empty();
     }

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.time.LocalDate;
 import java.time.MonthDay;
 import java.util.ArrayList;
 import java.util.List;
@@ -14,7 +15,9 @@ import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import yardloom.kernel.diary.DiaryEntry;
 import yardloom.planting.PlantYard;
+import yardloom.planting.own.OwnPlantWords;
 
 /** What is picked is not cleared, cut or renewed before; what grows through winter is weeded. */
 class CareAfterPickingTest {
@@ -207,5 +210,51 @@ class CareAfterPickingTest {
   private static String day(int ofYear) {
     MonthDay day = MonthDay.from(java.time.LocalDate.ofYearDay(2026, (ofYear - 1) % 365 + 1));
     return day.toString().substring(2);
+  }
+
+  /**
+   * Rosemary is picked from 30 days before the last frost to 68 after the first, both ends in: from
+   * 15 March to 15 November that leaves no month of rest.
+   */
+  @Test
+  void whatIsPickedAllTheYear_saysSo_andBeginsOnceInTheCalendar() {
+    PlantYard yard = PlantYard.us("2026-03-10");
+    yard.frost("02-01", "12-10");
+    yard.planted(yard.bed("r", 0, 0, 9, 9), "rosemary", 2.5);
+    yard.plantedOn("rosemary", "2026-03-20");
+    String row = rows(yard, "Pick").get(0);
+    assertTrue(row.startsWith("Pick | rosemary | all year |  | each |"), row);
+    List<DiaryEntry> entries =
+        yard.outcome().results().all(DiaryEntry.FACT).stream()
+            .filter(e -> e.key().startsWith("pick-"))
+            .toList();
+    assertEquals(1, entries.size());
+    assertEquals("Pick: rosemary, all year from now on", entries.get(0).title());
+    assertEquals(LocalDate.of(2026, 3, 20), entries.get(0).from());
+    assertEquals(entries.get(0).from(), entries.get(0).until());
+    assertEquals(0, entries.get(0).everyYears());
+  }
+
+  /**
+   * A tomato's 160 days from 20 May end on 27 October, so frost ends them on 20 September, borrowed
+   * or not. Days that a plan says are those of the yard: 130 are 27 September.
+   */
+  @ParameterizedTest
+  @CsvSource({"'', '', 20 Sep", "',pick_from,pick_until', ',90,130', 27 Sep"})
+  void ownTenderPlants_areCutAtTheFrost_unlessTheirDaysAreSaid(
+      String columns, String cells, String until) {
+    PlantYard yard = PlantYard.us("2026-03-10");
+    yard.frost("05-20", "09-20");
+    OwnPlantWords.plantBook(
+        yard.words(),
+        "plant,like"
+            + columns
+            + ",title,publisher,year,locator,standing\nhouse tomato,tomato"
+            + cells
+            + ",Trial,our garden,2021,p. 7,READ\n",
+        "own.csv");
+    yard.planted(yard.bed("t", 0, 0, 8, 8), "house tomato", 3);
+    String row = rows(yard, "Pick").get(0);
+    assertTrue(row.contains(" | " + until + " | "), row);
   }
 }

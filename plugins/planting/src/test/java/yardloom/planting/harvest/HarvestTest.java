@@ -1,6 +1,7 @@
 package yardloom.planting.harvest;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
@@ -90,7 +91,7 @@ class HarvestTest {
     assertEquals(30 * (1 + 2 * 14 / 42.0), harvest.low().value().pounds(), 1e-6);
   }
 
-  /** 16 bushes of 5 to 8 lb (University of Idaho Extension, 2012); sage has no yield by weight. */
+  /** 16 bushes of 5 to 8 lb (University of Idaho Extension, 2012); sage is picked by the sprig. */
   @Test
   void unknownYield_isBlankAndNamed() {
     PlantingWords.plant(bed(4, 64), "red currant", Length.feet(4), null, null, null, null, null);
@@ -103,7 +104,8 @@ class HarvestTest {
     Table table = table(outcome);
     assertEquals(Cell.BLANK, table.rows().get(1).get(2));
     assertEquals("0.31–0.50", table.rows().get(0).get(4).value().get());
-    assertTrue(table.notes().toString().contains("not known: sage."));
+    assertTrue(table.notes().toString().contains("the kitchen asks, and not weighed: sage."));
+    assertFalse(table.notes().toString().contains("Left out"), "the sprigs are said");
     assertEquals("full crop in year 3–4", table.rows().get(0).get(5).value().get());
   }
 

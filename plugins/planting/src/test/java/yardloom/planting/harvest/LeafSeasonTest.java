@@ -25,7 +25,8 @@ class LeafSeasonTest {
         new GrowingYear(
             Derived.given(MonthDay.of(3, 18), "last", SourceRef.NONE),
             Derived.given(MonthDay.of(month, day), "first", SourceRef.NONE),
-            true);
+            true,
+            Optional.empty());
     HarvestSeason season =
         HarvestSeason.of(PlantCatalogue.shipped().plant("rosemary"), year, Optional.empty())
             .orElseThrow();

@@ -139,8 +139,16 @@ class OwnPlantTest {
             "mulch",
             "low",
             "layer",
-            "shrub");
+            "shrub",
+            "life",
+            "annual",
+            "crop",
+            "berries (bushes)");
     assertEquals("Pyrus nivalis", p.botanical());
+    assertEquals(Growth.Life.ANNUAL, Growth.of(p).life());
+    assertEquals("berries (bushes)", p.draw().crop().name());
+    assertFalse(p.draw().standsIn());
+    assertOwn(p.draw().source());
     assertEquals("Rosaceae of old", p.family().name());
     assertOwn(p.family().source());
     assertEquals(150, p.size().inRow().middle().inches(), 1e-9);
@@ -451,6 +459,14 @@ class OwnPlantTest {
     assertTrue(ColdLimits.of(p).orElseThrow().source().cite().contains("my.csv"));
   }
 
+  @ParameterizedTest
+  @CsvSource({"crop, kale, no crop is called 'kale'; crops are", "life, monthly, monthly"})
+  void unknownCropOrLife_isRefusedAtItsCell(String column, String cell, String says) {
+    PlanException e = assertThrows(PlanException.class, () -> own("quince", column, cell));
+    assertTrue(e.getMessage().contains(says), e.getMessage());
+    assertTrue(e.getMessage().contains("my plants.csv:2"), e.getMessage());
+  }
+
   /** The word for one plant says the same as a row: every option is another figure. */
   @Test
   void word_putsEachOptionInItsColumn() {
@@ -462,38 +478,38 @@ class OwnPlantTest {
         source,
         "Pyrus nivalis",
         "Rosaceae of old",
-        Length.inches(150),
-        Length.inches(160),
-        Length.inches(170),
-        Length.inches(190),
-        "sun or part shade",
-        4.5,
-        5.9,
-        7.4,
-        "moist",
-        "low",
-        6,
-        750,
-        Temperature.fahrenheit(99),
-        -3,
-        8,
-        140,
-        171,
-        Mass.pounds(21),
-        Mass.pounds(33),
-        "row foot",
-        3,
-        11,
-        "partner",
-        "pear",
-        Length.feet(85),
-        "fruit; mulch maker",
-        "Balkans",
-        "pets, children",
-        "pips bitter",
-        "tender woody",
-        "low",
-        "shrub");
+        row -> {
+          OwnPlantWords.grown(
+              row,
+              Length.inches(150),
+              Length.inches(160),
+              Length.inches(170),
+              Length.inches(190),
+              "shrub");
+          OwnPlantWords.needs(
+              row,
+              "sun or part shade",
+              4.5,
+              5.9,
+              7.4,
+              "moist",
+              "low",
+              6,
+              750,
+              Temperature.fahrenheit(99));
+          OwnPlantWords.seasons(row, "tender woody", -3, 8, 140, 171);
+          OwnPlantWords.yields(row, Mass.pounds(21), Mass.pounds(33), "row foot", 3, 11);
+          OwnPlantWords.pollinated(row, "partner", "pear", Length.feet(85));
+          OwnPlantWords.traits(
+              row,
+              "fruit; mulch maker",
+              "Balkans",
+              "pets, children",
+              "pips bitter",
+              "low",
+              "annual",
+              "berries (bushes)");
+        });
     Plant word = PlantCatalogue.of(yard.draft.attributes()).plant("mine");
     assertEquals("mine", word.name());
     assertEquals("Pyrus nivalis", word.botanical());
@@ -533,6 +549,8 @@ class OwnPlantTest {
     assertEquals("tender woody", word.growth().window());
     assertEquals("low", word.mulch().group());
     assertEquals(Growth.Layer.SHRUB, Growth.of(word).layer());
+    assertEquals(Growth.Life.ANNUAL, Growth.of(word).life());
+    assertEquals("berries (bushes)", word.draw().crop().name());
     assertEquals(source.cite(), word.family().source().cite());
     assertFalse(word.juglone().makes());
   }

@@ -27,7 +27,8 @@ class BestSetTest {
           new GrowingYear(
               Derived.given(MonthDay.of(4, 25), "last", SourceRef.NONE),
               Derived.given(MonthDay.of(10, 14), "first", SourceRef.NONE),
-              true));
+              true,
+              Optional.empty()));
 
   private static Kind kind(String name) {
     return Kind.of(

@@ -26,9 +26,19 @@ class BloomDelayTest {
     return Optional.of(new ClimateNormals("x", months, Source.plan("x"), Source.plan("x")));
   }
 
-  /** From 8 °C in March to 11 in April the 10th degree is passed on 5 April; bloom on 15 April. */
+  /**
+   * From 8 °C in March to 11 in April the 10th degree is passed on 5 April; bloom on 15 April. That
+   * is 120 days after 16 December, the most that it waits.
+   */
   @ParameterizedTest(name = "{0}: {1} days")
-  @CsvSource({"--03-15, 31", "--04-10, 5", "--04-15, 0", "--05-10, 0"})
+  @CsvSource({
+    "--03-15, 31",
+    "--04-10, 5",
+    "--04-15, 0",
+    "--05-10, 0",
+    "--12-16, 120",
+    "--12-15, 0"
+  })
   void bloom_waitsTenDaysAfterTheTenthDegree(String frost, int days) {
     assertEquals(
         days,

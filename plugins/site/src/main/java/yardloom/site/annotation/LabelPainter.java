@@ -37,7 +37,7 @@ public final class LabelPainter implements Painter {
 
   @Override
   public List<Mark> paint(Plan plan, Facts facts) {
-    TableFormat format = new TableFormat(plan.info().units(), plan.info().currency());
+    TableFormat format = TableFormat.of(plan.info());
     List<Mark> marks = new ArrayList<>();
     for (Element element : plan.elements()) {
       if (HiddenLabels.shows(plan, element)) {

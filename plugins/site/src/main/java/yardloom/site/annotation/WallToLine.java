@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
+import org.locationtech.jts.geom.Envelope;
 import org.locationtech.jts.geom.Geometry;
 import org.locationtech.jts.geom.LineSegment;
 import org.locationtech.jts.geom.Polygon;
@@ -81,11 +82,20 @@ final class WallToLine {
       Coordinate[] way, List<Geometry> others, List<Geometry> passable, List<Geometry> lines) {
     Geometry line =
         Line.between(Point.metres(way[0].x, way[0].y), Point.metres(way[1].x, way[1].y)).jts();
+    Envelope around = line.getEnvelopeInternal();
     long through = others.stream().filter(line::intersects).count();
-    long near = others.stream().filter(g -> g.distance(line) < CLEAR_M).count();
+    long near = 0;
+    long close = 0;
+    for (Geometry g : others) {
+      // Most lie clearly further off, which their bounds tell.
+      if (g.getEnvelopeInternal().distance(around) < ROOMY_M) {
+        double away = g.distance(line);
+        near += away < CLEAR_M ? 1 : 0;
+        close += away < ROOMY_M ? 1 : 0;
+      }
+    }
     long across = passable.stream().filter(line::intersects).count();
     long along = lines.stream().filter(g -> isAlong(line, g)).count();
-    long close = others.stream().filter(g -> g.distance(line) < ROOMY_M).count();
     return 100 * through + 50 * near + 30 * along + 10 * across + close;
   }
 

@@ -48,8 +48,13 @@ public final class BedWords {
               fallback = "perennial",
               choices = BedUse.class)
           String use,
+      @Opt(
+              name = "built",
+              help = "whether it is there already: looked after, not bought or worked",
+              fallback = "false")
+          Boolean built,
       Consumer<BedScope> block) {
-    return make(in, name, shape, use, block);
+    return Making.built(in, built, () -> make(in, name, shape, use, block));
   }
 
   @Verb(
@@ -57,7 +62,8 @@ public final class BedWords {
           "Parallel beds of one width, laid into a region with gaps to walk in; they are called by"
               + " the name and a number, and the block is read for each.",
       example =
-          "beds('row', rect(10.ft, 75.ft, 40.ft, 30.ft), width: 4.ft, gap: 2.ft, use: 'annual') { }")
+          "beds('row', rect(10.ft, 75.ft, 40.ft, 30.ft), width: 4.ft, gap: 2.ft, use: 'annual') {"
+              + " }")
   public static Handle beds(
       PlanScope in,
       @Arg(name = "name", help = "what they are called before their number") String name,
@@ -76,8 +82,8 @@ public final class BedWords {
       @Opt(
               name = "fit",
               help =
-                  "`edge` starts at the region's edge; `most` tries many bearings and offsets for the"
-                      + " largest area and notes what it gained",
+                  "`edge` starts at the region's edge; `most` tries many bearings and offsets for"
+                      + " the largest area and notes what it gained",
               fallback = "edge",
               choices = StripFit.class)
           String fit,
@@ -93,6 +99,11 @@ public final class BedWords {
               fallback = "perennial",
               choices = BedUse.class)
           String use,
+      @Opt(
+              name = "built",
+              help = "whether they are there already: looked after, not bought or worked",
+              fallback = "false")
+          Boolean built,
       Consumer<BedScope> block) {
     ElementId group = Making.id(ElementKind.BED, name);
     Making.requireGround(group, region);
@@ -110,14 +121,20 @@ public final class BedWords {
               + Limits.show(wide)
               + " fits into the region; make the beds narrower or turn them with `bearing:`");
     }
-    List<Handle> made = new ArrayList<>();
-    for (int i = 0; i < strips.size(); i++) {
-      made.add(make(in, name + " " + (i + 1), strips.get(i), use, block));
-    }
-    if (paths != null) {
-      makePaths(in, name, Strips.gaps(region, layout), gap, Choices.parse(PathUse.class, paths));
-    }
-    return Handle.group(group, made);
+    return Making.built(
+        in,
+        built,
+        () -> {
+          List<Handle> made = new ArrayList<>();
+          for (int i = 0; i < strips.size(); i++) {
+            made.add(make(in, name + " " + (i + 1), strips.get(i), use, block));
+          }
+          if (paths != null) {
+            List<Strips.Gap> gaps = Strips.gaps(region, layout);
+            makePaths(in, name, gaps, gap, Choices.parse(PathUse.class, paths));
+          }
+          return Handle.group(group, made);
+        });
   }
 
   private static Strips.Layout layout(
@@ -178,6 +195,11 @@ public final class BedWords {
               fallback = "perennial",
               choices = BedUse.class)
           String use,
+      @Opt(
+              name = "built",
+              help = "whether it is there already: looked after, not bought or worked",
+              fallback = "false")
+          Boolean built,
       Consumer<BedScope> block) {
     Length start = Limits.zeroOrMore("the start", Limits.or(from, Length.ZERO), line.length());
     Length rest = line.length().minus(start);
@@ -187,7 +209,7 @@ public final class BedWords {
             line.part(start, start.plus(runs)),
             Limits.zeroOrMore("the gap", Limits.or(gap, Length.ZERO), Limits.STRIP),
             Limits.positive("the depth of a bed", depth, Limits.STRIP));
-    return make(in, name, shape, use, block);
+    return Making.built(in, built, () -> make(in, name, shape, use, block));
   }
 
   private static Handle make(

@@ -20,7 +20,9 @@ public final class BuildingPainter extends ElementPainter<Element.Building> {
     String about = building.id().toString();
     List<Mark> marks = new ArrayList<>();
     if (building.overhang().metres() > 0 && !building.neighbour()) {
-      marks.add(new Mark.Region(building.shape().grown(building.overhang()), Palette.EAVES, about));
+      marks.add(
+          new Mark.Region(
+              building.shape().grownWithCorners(building.overhang()), Palette.EAVES, about));
     }
     marks.add(
         new Mark.Region(

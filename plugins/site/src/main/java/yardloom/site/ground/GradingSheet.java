@@ -44,6 +44,11 @@ public final class GradingSheet implements SheetMaker {
     return List.of(new SheetPlan(NUMBER, "grading", "Grading", panels));
   }
 
+  /** Whether the ground falls so much that the plan has such a sheet. */
+  public static boolean isWorthDrawing(Plan plan) {
+    return SlopeSection.worthDrawing(plan).isPresent();
+  }
+
   /** Where earth is moved: beds and swales; the rest of a lot needs no larger drawing. */
   private static Shape moved(Plan plan) {
     return Shape.union(

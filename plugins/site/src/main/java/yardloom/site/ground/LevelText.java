@@ -1,17 +1,15 @@
 package yardloom.site.ground;
 
-import java.util.Locale;
 import yardloom.kernel.plan.Plan;
+import yardloom.kernel.table.Measure;
+import yardloom.kernel.table.Say;
 import yardloom.kernel.unit.Length;
-import yardloom.kernel.unit.UnitSystem;
 
 /** Levels as drawings write them: tenths of a foot, or centimetres. */
 final class LevelText {
   private LevelText() {}
 
   static String of(Plan plan, Length level) {
-    return plan.info().units() == UnitSystem.US
-        ? String.format(Locale.ROOT, "%.1f ft", level.feet())
-        : String.format(Locale.ROOT, "%.2f m", level.metres());
+    return Say.of(Measure.LENGTH, level, plan.info().units());
   }
 }

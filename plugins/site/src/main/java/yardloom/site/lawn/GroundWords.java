@@ -15,6 +15,7 @@ import yardloom.kernel.scope.Making;
 import yardloom.kernel.scope.PlanScope;
 import yardloom.kernel.vocab.Arg;
 import yardloom.kernel.vocab.Choices;
+import yardloom.kernel.vocab.Opt;
 import yardloom.kernel.vocab.Verb;
 
 /** The words for ground that is mulched whole, and for what stands on open ground. */
@@ -30,7 +31,16 @@ public final class GroundWords {
       PlanScope in,
       @Arg(name = "name", help = "its name on the plan") String name,
       @Arg(name = "shape", help = "all of the ground, with what lies in it") Shape shape,
+      @Opt(
+              name = "built",
+              help = "whether it is there already: looked after, not bought or worked",
+              fallback = "false")
+          Boolean built,
       Consumer<GroundScope> block) {
+    return Making.built(in, built, () -> make(in, name, shape, block));
+  }
+
+  private static Handle make(PlanScope in, String name, Shape shape, Consumer<GroundScope> block) {
     ElementId id = Making.id(ElementKind.MULCHED_GROUND, name);
     Making.requireGround(id, shape);
     ElementDraft element = Making.add(in, id, c -> new Element.MulchedGround(c, shape));

@@ -67,7 +67,7 @@ final class WorksPicture {
         marks.add(new Mark.Region(b.shape(), NEIGHBOUR, b.id().toString()));
       } else {
         marks.addAll(roof(b));
-        marks.add(name(b.shape().grown(b.overhang()), Show.name(b), 1));
+        marks.add(name(b.shape().grownWithCorners(b.overhang()), Show.name(b), 1));
       }
     }
     return marks;
@@ -90,7 +90,7 @@ final class WorksPicture {
 
   /** Two faces that meet over the longer middle line; the one away from the sun is darker. */
   private static List<Mark> roof(Element.Building b) {
-    Shape roof = b.shape().grown(b.overhang());
+    Shape roof = b.shape().grownWithCorners(b.overhang());
     String about = b.id().toString();
     if (b.roof() == Element.RoofForm.FLAT) {
       return List.of(new Mark.Region(roof, ROOF_LIGHT, about));

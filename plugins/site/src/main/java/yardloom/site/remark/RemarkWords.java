@@ -1,7 +1,10 @@
 package yardloom.site.remark;
 
+import java.util.List;
 import java.util.Optional;
 import yardloom.kernel.check.Acceptance;
+import yardloom.kernel.draw.OwnPanel;
+import yardloom.kernel.draw.Panel;
 import yardloom.kernel.geom.Point;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
@@ -9,23 +12,51 @@ import yardloom.kernel.scope.Making;
 import yardloom.kernel.scope.PlanScope;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.vocab.Arg;
+import yardloom.kernel.vocab.Choices;
 import yardloom.kernel.vocab.Opt;
 import yardloom.kernel.vocab.Verb;
+import yardloom.site.firm.OwnSheet;
 
 /** The words for the drawing's own remarks and for findings that are accepted. */
 public final class RemarkWords {
   /** Longer texts belong beside the drawing. */
   private static final int MOST = 160;
 
+  private static final int MOST_BESIDE = 600;
+  private static final String HEADING = "Notes";
+
   private RemarkWords() {}
 
   @Verb(
-      help = "Writes a note on the site plan at a point.",
+      help =
+          "Writes a note: at a point of the site plan, or beside it under \"Notes\" on the sheet"
+              + " that is named.",
       example = "note('old well, filled', at: point(12.ft, 30.ft))")
   public static void note(
       PlanScope plan,
-      @Arg(name = "text", help = "what it says, at most 160 letters") String text,
-      @Opt(name = "at", help = "what it points to", required = true) Point at) {
+      @Arg(name = "text", help = "what it says, at most 160 letters, beside the plan 600")
+          String text,
+      @Opt(name = "at", help = "what it points to", fallback = "nothing: it stands beside the plan")
+          Point at,
+      @Opt(
+              name = "sheet",
+              help = "the sheet of a note without a point; the first drawing if it is not drawn",
+              fallback = "layout",
+              choices = OwnSheet.class)
+          String sheet) {
+    if (at == null) {
+      String id = Choices.parse(OwnSheet.class, sheet, OwnSheet.LAYOUT).id();
+      String said = Making.text(plan, "a note", text, MOST_BESIDE);
+      Panel notes = new Panel.Notes(HEADING, List.of(said));
+      plan.draft().attributes().add(OwnPanel.KEY, new OwnPanel(id, notes), plan.place());
+      return;
+    }
+    if (sheet != null) {
+      throw new PlanException(
+          ProblemCode.OUT_OF_RANGE,
+          plan.place(),
+          "a note at a point stands on the site plan; leave out `sheet:`, or `at:`");
+    }
     String said = Making.text(plan, "a note", text, MOST);
     plan.draft().attributes().add(Remark.NOTE, new Remark.Note(said, at), plan.place());
   }

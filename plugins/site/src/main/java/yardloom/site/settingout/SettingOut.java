@@ -29,6 +29,9 @@ import yardloom.site.ground.LevelWords;
  * @param tapes the two points; empty if there is nothing to set out or nothing to set out from
  */
 public record SettingOut(Optional<TapePair> tapes, List<Figure> figures, List<Shape> walls) {
+  /** A page holds some so many numbers; with more, each figure has one. */
+  private static final int MOST_NUMBERED = 300;
+
   private static final int MOST_CORNERS = 6;
   private static final double STRAIGHT_M = 0.005;
   private static final double ROUND_M = 0.005;
@@ -121,6 +124,11 @@ public record SettingOut(Optional<TapePair> tapes, List<Figure> figures, List<Sh
         e.shape().parts().forEach(part -> figures.add(ground(e.id().name(), part)));
       }
     }
+  }
+
+  /** Whether there are more points than a page has room for numbers. */
+  boolean isCrowded() {
+    return figures.stream().mapToInt(f -> f.points().size()).sum() > MOST_NUMBERED;
   }
 
   /** Whether no building stands between the two. */

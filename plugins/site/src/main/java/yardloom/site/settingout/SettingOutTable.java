@@ -1,5 +1,7 @@
 package yardloom.site.settingout;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.List;
 import yardloom.kernel.draw.DimensionText;
 import yardloom.kernel.fact.Derived;
@@ -12,10 +14,11 @@ import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.UnitSystem;
+import yardloom.site.ground.GradingSheet;
 
 /**
- * The two tapes to every corner and bend, as a crew reads them: down to the last whole quarter inch
- * or centimetre.
+ * The two tapes to every corner and bend, as a crew reads them: to the nearest quarter inch or 5
+ * mm.
  */
 public final class SettingOutTable {
   /** Its id, on paper and in files. */
@@ -25,7 +28,7 @@ public final class SettingOutTable {
       Source.commonPractice("common practice: two tapes from fixed points");
 
   private static final double QUARTERS_PER_FOOT = 48;
-  private static final double PER_METRE = 100;
+  private static final double PER_METRE = 200;
 
   private static final String BETWEEN = " (building between)";
 
@@ -67,15 +70,18 @@ public final class SettingOutTable {
    * each figure, then a row for each of its points under its number on the plan of points.
    */
   public static Table toCarry(Plan plan) {
+    SettingOut work = SettingOut.of(plan);
+    // What the crew tapes first stands over all that it tapes from there.
+    String first =
+        work.tapes().map(t -> ": first A to B, " + text(plan, t.a().distance(t.b()))).orElse("");
     Table.Builder table =
-        Table.titled(ID, "Tapes")
+        Table.titled(ID, "Tapes" + first)
             .column(Column.text("point", "No."))
             .column(Column.text("from-a", "From A"))
             .column(Column.text("from-b", "From B"))
             .column(Column.text("side", "Side"))
             .column(Column.text("check", "Check"))
             .column(Column.text("done", "OK"));
-    SettingOut work = SettingOut.of(plan);
     work.tapes().ifPresent(tapes -> new SettingOutTable(plan, work, tapes, table).fillToCarry());
     return table.build();
   }
@@ -95,12 +101,13 @@ public final class SettingOutTable {
             "Hold one tape at A and one at B (marked on the plan, "
                 + text(tapes.a().distance(tapes.b()))
                 + " apart: measure that first) and bring both readings together. Left and right are"
-                + " as seen from A towards B. Tapes level and tight; readings are rounded down to"
-                + (plan.info().units() == UnitSystem.US ? " 1/4 in." : " 1 cm."))
+                + " as seen from A towards B. Tapes level and tight, on a slope with a plumb line"
+                + " under the upper end; readings are to the nearest "
+                + (plan.info().units() == UnitSystem.US ? "1/4 in." : "5 mm."))
         .note(
-            "Corner 1 is the lower left one on the plan, the others follow counter-clockwise; a path"
-                + " is set out by its middle, half its width to either side. Check before you dig:"
-                + " both diagonals (1-3, 2-4) of a bed with four corners, and the sides.")
+            "Corner 1 is the lower left one on the plan, the others follow counter-clockwise; a"
+                + " path is set out by its middle, half its width to either side. Check before you"
+                + " dig: both diagonals (1-3, 2-4) of a bed with four corners, and the sides.")
         .note(
             "A and B are the two corners from which most points can be seen with tapes that cross"
                 + " at 30 to 150 degrees. Where a reading is marked, the tapes cross flatter or a"
@@ -141,10 +148,15 @@ public final class SettingOutTable {
       first += figure.points().size();
     }
     table.note(
-        "A to B is "
-            + text(tapes.a().distance(tapes.b()))
-            + ": measure that first. Tapes level and tight; left and right as seen from A. (*): flat"
-            + " crossing or a building between, take a third measure.");
+        (GradingSheet.isWorthDrawing(plan)
+                ? "Tapes level, plumb down from the upper end; sides seen from A."
+                : "Tapes tight, sides seen from A.")
+            + " (*): take a third measure.");
+    if (work.isCrowded()) {
+      table.note(
+          "The map numbers the first point of each: the others follow counter-clockwise, those of a"
+              + " path along it.");
+    }
   }
 
   /** Stems have one: the plan of points names each. */
@@ -159,9 +171,9 @@ public final class SettingOutTable {
   private Derived<String> tape(String name, Point from, Point at, String ifBetween) {
     Length exact = from.distance(at);
     boolean us = plan.info().units() == UnitSystem.US;
-    String step = us ? "0.25 in" : "1 cm";
-    return Derived.by(
-            "√((x − x" + name + ")² + (y − y" + name + ")²), down to the next " + step, TAPES)
+    String nearest =
+        us ? " + 0.125 in, down to the next 0.25 in" : " + 2.5 mm, down to the next 5 mm";
+    return Derived.by("√((x − x" + name + ")² + (y − y" + name + ")²)" + nearest, TAPES)
         .from("x", at.x())
         .from("y", at.y())
         .from("x" + name, from.x())
@@ -207,12 +219,20 @@ public final class SettingOutTable {
   }
 
   private String text(Length exact) {
-    return DimensionText.of(roundedDown(exact, plan.info().units()), plan.info().units());
+    return text(plan, exact);
   }
 
-  private static Length roundedDown(Length exact, UnitSystem units) {
-    return units == UnitSystem.US
-        ? Length.feet(Math.floor(exact.feet() * QUARTERS_PER_FOOT + WHOLE) / QUARTERS_PER_FOOT)
-        : Length.metres(Math.floor(exact.metres() * PER_METRE + WHOLE) / PER_METRE);
+  private static String text(Plan plan, Length exact) {
+    if (plan.info().units() == UnitSystem.US) {
+      return DimensionText.of(Length.feet(nearest(exact.feet(), QUARTERS_PER_FOOT)), UnitSystem.US);
+    }
+    return BigDecimal.valueOf(nearest(exact.metres(), PER_METRE))
+            .setScale(3, RoundingMode.HALF_UP)
+            .toPlainString()
+        + " m";
+  }
+
+  private static double nearest(double exact, double stepsInOne) {
+    return Math.floor(exact * stepsInOne + 0.5 + WHOLE) / stepsInOne;
   }
 }

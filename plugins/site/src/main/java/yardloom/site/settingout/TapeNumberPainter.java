@@ -47,17 +47,17 @@ public final class TapeNumberPainter implements Painter {
     TapePointPainter.marked(tapes.b(), "B").forEach(marks::add);
     int number = 1;
     for (SettingOut.Figure figure : work.figures()) {
-      for (Point at : figure.points()) {
+      for (int i = 0; i < figure.points().size(); i++) {
+        Point at = figure.points().get(i);
+        boolean isNumbered = i == 0 || !work.isCrowded();
         String text = String.valueOf(number++);
+        String about = (isNumbered ? "point " + text : "further point") + " of " + figure.name();
         marks.add(
             new Mark.Symbol(
-                at,
-                SymbolForm.DOT,
-                Length.ZERO,
-                Angle.ZERO,
-                Palette.SET_OUT_POINT,
-                "point " + text + " of " + figure.name()));
-        marks.add(new Mark.Label(at, text, NUMBER_MM, true, RANK, Mark.Anchor.POINT));
+                at, SymbolForm.DOT, Length.ZERO, Angle.ZERO, Palette.SET_OUT_POINT, about));
+        if (isNumbered) {
+          marks.add(new Mark.Label(at, text, NUMBER_MM, true, RANK, Mark.Anchor.POINT));
+        }
       }
     }
     return marks;

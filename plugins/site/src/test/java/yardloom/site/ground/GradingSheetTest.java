@@ -58,9 +58,9 @@ class GradingSheetTest {
           LevelWords.level(s, p(0, 50), ft(100));
         });
     Shape all = Shape.polygon(List.of(p(0, 0), p(70, 0), p(70, 50), p(0, 50)));
-    GroundWords.mulchedGround(in, "turned grass", all, null);
+    GroundWords.mulchedGround(in, "turned grass", all, null, null);
     Shape bed = Shape.polygon(List.of(p(20, 5), p(30, 5), p(30, 45), p(20, 45)));
-    BedWords.bed(in, "low bed", bed, null, null);
+    BedWords.bed(in, "low bed", bed, null, null, null);
     LevelWords.swale(
         in, "upper swale", Line.between(p(45, 8), p(45, 42)), ft(1.5), Length.inches(9), 4, null);
   }

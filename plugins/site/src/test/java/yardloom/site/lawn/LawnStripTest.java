@@ -35,7 +35,7 @@ class LawnStripTest {
   }
 
   private void bed(String name, double x, double y, double w, double d) {
-    BedWords.bed(in, name, Shape.rectangle(p(x, y), ft(w), ft(d)), null, null);
+    BedWords.bed(in, name, Shape.rectangle(p(x, y), ft(w), ft(d)), null, null, null);
   }
 
   @BeforeEach
@@ -87,7 +87,8 @@ class LawnStripTest {
   /** A lawn turned over up to 9 in from the fence line leaves 0.75 × 30 = 22.5 sq ft of grass. */
   @Test
   void stripBesideGroundMulchedWhole_isJoinedToIt() {
-    GroundWords.mulchedGround(in, "turned", Shape.rectangle(p(0.75, 90), ft(59.25), ft(30)), null);
+    GroundWords.mulchedGround(
+        in, "turned", Shape.rectangle(p(0.75, 90), ft(59.25), ft(30)), null, null);
     LawnStrip strip = LawnStrip.of(draft.freeze()).get(0);
     assertEquals("mulched ground \"turned\"", strip.names());
     assertEquals(22.5, strip.ground().area().squareFeet(), 0.9);
@@ -97,7 +98,7 @@ class LawnStripTest {
   /** Beds in it leave aisles of chips, not lawn. */
   @Test
   void gapBetweenBedsInMulchedGround_isNoStrip() {
-    GroundWords.mulchedGround(in, "turned", Shape.rectangle(p(0, 30), ft(60), ft(90)), null);
+    GroundWords.mulchedGround(in, "turned", Shape.rectangle(p(0, 30), ft(60), ft(90)), null, null);
     bed("a", 20, 40, 4, 20);
     bed("b", 26, 40, 4, 20);
     assertEquals(List.of(), LawnStrip.of(draft.freeze()));
@@ -108,7 +109,7 @@ class LawnStripTest {
   void groundBehindAFence_isNoStrip_groundBeforeItIs() {
     BarrierWords.fence(
         in, "fence", Line.between(p(0.2, 0), p(0.2, 120)), ft(5), null, null, null, null, null);
-    GroundWords.mulchedGround(in, "turned", Shape.rectangle(p(0, 90), ft(60), ft(30)), null);
+    GroundWords.mulchedGround(in, "turned", Shape.rectangle(p(0, 90), ft(60), ft(30)), null, null);
     assertEquals(List.of(), LawnStrip.of(draft.freeze()));
     bed("a", 2, 20, 4, 20);
     assertEquals(1, LawnStrip.of(draft.freeze()).size());
@@ -129,8 +130,8 @@ class LawnStripTest {
     List<Finding> found = LawnStripCheck.findings(draft.freeze(), LawnStrip.of(draft.freeze()));
     assertEquals(2, found.size());
     assertEquals(
-        "2 strips of lawn up to 24 in wide, 72.7 sq ft in all, are left: beside bed \"a\", bed \"b\";"
-            + " beside bed \"b\", bed \"c\"",
+        "2 strips of lawn up to 24 in wide, 72.7 sq ft in all, are left: beside bed \"a\", bed"
+            + " \"b\"; beside bed \"b\", bed \"c\"",
         found.get(0).text());
     assertEquals("make each a path, or sheet-mulch it", found.get(0).advice());
     assertTrue(found.get(1).text().startsWith("a strip of lawn up to 9 in wide"), "" + found);

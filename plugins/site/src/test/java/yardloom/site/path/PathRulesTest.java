@@ -158,9 +158,9 @@ class PathRulesTest {
     for (int i = 0; i < 2; i++) {
       double x = 20 * i;
       path("row " + i, "barrow", 36, p(x, 0), p(x, 30));
-      BedWords.bed(in, "left " + i, box(x - 5.5, 0, 4, 31), null, null);
-      BedWords.bed(in, "right " + i, box(x + 1.5, 0, 4, 31), null, null);
-      BedWords.bed(in, "head " + i, box(x - 5.5, 31, 11, 4), null, null);
+      BedWords.bed(in, "left " + i, box(x - 5.5, 0, 4, 31), null, null, null);
+      BedWords.bed(in, "right " + i, box(x + 1.5, 0, 4, 31), null, null, null);
+      BedWords.bed(in, "head " + i, box(x - 5.5, 31, 11, 4), null, null, null);
     }
     List<Finding> found = PathRules.turning(draft.freeze());
     assertEquals(1, found.size());
@@ -175,26 +175,26 @@ class PathRulesTest {
   @Test
   void turning_barrowPathIntoAnAisleOfMulchedGround_isFineFromThirtyInches() {
     path("p", "barrow", 48, p(0, 0), p(30, 0));
-    GroundWords.mulchedGround(in, "turned", box(30, -20, 30, 40), null);
-    BedWords.bed(in, "north", box(32, -20, 30, 40), null, null);
-    BedWords.bed(in, "left", box(0, 2, 30, 9), null, null);
-    BedWords.bed(in, "right", box(0, -11, 30, 9), null, null);
+    GroundWords.mulchedGround(in, "turned", box(30, -20, 30, 40), null, null);
+    BedWords.bed(in, "north", box(32, -20, 30, 40), null, null, null);
+    BedWords.bed(in, "left", box(0, 2, 30, 9), null, null, null);
+    BedWords.bed(in, "right", box(0, -11, 30, 9), null, null, null);
     assertEquals(1, PathRules.turning(draft.freeze()).size());
     Draft wider = new Draft(new PlanInfo("t", "", "", "", "", "", UnitSystem.US, "$"));
     PlanScope other = new PlanScope(wider, new SourceRef("t.groovy", 7, 3));
     PathWords.path(
         other, "p", Line.between(p(0, 0), p(30, 0)), Length.inches(48), "barrow", null, null);
-    GroundWords.mulchedGround(other, "turned", box(30, -20, 30, 40), null);
-    BedWords.bed(other, "north", box(33, -20, 30, 40), null, null);
-    BedWords.bed(other, "left", box(0, 2, 30, 9), null, null);
-    BedWords.bed(other, "right", box(0, -11, 30, 9), null, null);
+    GroundWords.mulchedGround(other, "turned", box(30, -20, 30, 40), null, null);
+    BedWords.bed(other, "north", box(33, -20, 30, 40), null, null, null);
+    BedWords.bed(other, "left", box(0, 2, 30, 9), null, null, null);
+    BedWords.bed(other, "right", box(0, -11, 30, 9), null, null, null);
     assertEquals(List.of(), PathRules.turning(wider.freeze()));
   }
 
   @Test
   void turning_barrowPathIntoOpenGround_isFine() {
     path("row", "barrow", 36, p(0, 0), p(0, 30));
-    BedWords.bed(in, "left", box(-5.5, 0, 4, 26), null, null);
+    BedWords.bed(in, "left", box(-5.5, 0, 4, 26), null, null, null);
     assertEquals(List.of(), PathRules.turning(draft.freeze()));
   }
 }

@@ -97,7 +97,7 @@ class RestrictionRulesTest {
     cornerLot();
     TreeWords.tree(in, "high crown", p(55, 5), ft(8), ft(30), ft(9), null, null, null, null);
     TreeWords.tree(in, "low crown", p(50, 5), ft(6), ft(30), ft(4), null, null, null, null);
-    BedWords.bed(in, "flowers", box(52, 10, 4, 4), null, null);
+    BedWords.bed(in, "flowers", box(52, 10, 4, 4), null, null, null);
     List<Finding> found = findings("site.restriction");
     assertEquals(
         List.of("low crown", "flowers"),
@@ -121,7 +121,7 @@ class RestrictionRulesTest {
   @Test
   void easement_allowingPlanting_barsBuildingsOnly() {
     RestrictionWords.easement(in, "drain", box(0, 110, 60, 10), "the city", null);
-    BedWords.bed(in, "bed", box(0, 112, 4, 4), null, null);
+    BedWords.bed(in, "bed", box(0, 112, 4, 4), null, null, null);
     BuiltWords.structure(in, "shed", box(10, 112, 8, 8), ft(8), null, null);
     List<Finding> found = findings("site.restriction");
     assertEquals(List.of("shed"), found.stream().map(f -> f.element().get().name()).toList());
@@ -131,8 +131,8 @@ class RestrictionRulesTest {
   @Test
   void clearance_ofAWell_keepsBedsAway() {
     RestrictionWords.clearance(in, "well", box(0, 0, 2, 2), ft(10), "beds", null);
-    BedWords.bed(in, "near", box(8, 0, 4, 4), null, null);
-    BedWords.bed(in, "far", box(12.5, 0, 4, 4), null, null);
+    BedWords.bed(in, "near", box(8, 0, 4, 4), null, null, null);
+    BedWords.bed(in, "far", box(12.5, 0, 4, 4), null, null, null);
     List<Finding> found = findings("site.restriction");
     assertEquals(List.of("near"), found.stream().map(f -> f.element().get().name()).toList());
     assertTrue(found.get(0).source().cite().contains("verify locally"));
@@ -164,9 +164,9 @@ class RestrictionRulesTest {
     PathWords.gate(in, "gate", p(0, 0), null, null);
     PathWords.path(in, "main", Line.between(p(0, 0), p(40, 0)), ft(3), "barrow", null, null);
     PathWords.path(in, "narrow", Line.between(p(20, 0), p(20, 30)), ft(1.5), null, null, null);
-    BedWords.bed(in, "by main", box(5, 1.5, 4, 4), null, null);
-    BedWords.bed(in, "by narrow", box(21, 20, 4, 4), null, null);
-    BedWords.bed(in, "lost", box(50, 50, 4, 4), null, null);
+    BedWords.bed(in, "by main", box(5, 1.5, 4, 4), null, null, null);
+    BedWords.bed(in, "by narrow", box(21, 20, 4, 4), null, null, null);
+    BedWords.bed(in, "lost", box(50, 50, 4, 4), null, null, null);
     List<Finding> found = findings("site.access");
     assertEquals(
         List.of("by narrow", "lost"), found.stream().map(f -> f.element().get().name()).toList());
@@ -176,8 +176,8 @@ class RestrictionRulesTest {
   @Test
   void access_fromHeaps_isAskedForToo() {
     PathWords.path(in, "main", Line.between(p(0, 0), p(40, 0)), ft(3), "barrow", null, null);
-    BedWords.bed(in, "by main", box(5, 1.5, 4, 4), null, null);
-    BedWords.bed(in, "lost", box(50, 50, 4, 4), null, null);
+    BedWords.bed(in, "by main", box(5, 1.5, 4, 4), null, null, null);
+    BedWords.bed(in, "lost", box(50, 50, 4, 4), null, null, null);
     draft
         .attributes()
         .add(WayStart.KEY, new WayStart("drive", box(36, 1, 10, 10)), in.place())
@@ -218,8 +218,8 @@ class RestrictionRulesTest {
     RestrictionWords.drainField(in, "field", box(0, 0, 20, 20), null);
     TreeWords.tree(
         in, "tall", p(20 + treeFt, 10), ft(10), ft(25), null, null, "deciduous", null, null);
-    BedWords.bed(in, "greens", box(0, 20 + bedFt, 20, 4), "annual", null);
-    BedWords.bed(in, "berries", box(-5, 0, 4, 20), "perennial", null);
+    BedWords.bed(in, "greens", box(0, 20 + bedFt, 20, 4), "annual", null, null);
+    BedWords.bed(in, "berries", box(-5, 0, 4, 20), "perennial", null, null);
     assertEquals(
         found,
         String.join(
@@ -234,7 +234,7 @@ class RestrictionRulesTest {
   @Test
   void drainField_vegetablesOnIt_areAnErrorWithTheReason() {
     RestrictionWords.drainField(in, "field", box(0, 0, 20, 20), ft(1));
-    BedWords.bed(in, "greens", box(16, 0, 8, 20), "annual", null);
+    BedWords.bed(in, "greens", box(16, 0, 8, 20), "annual", null, null);
     Finding on = findings("site.keep-out").get(0);
     assertEquals(Severity.ERROR, on.severity());
     assertTrue(on.text().contains("drain field"), on.text());
@@ -248,8 +248,8 @@ class RestrictionRulesTest {
     PlanScope at = new PlanScope(lot, new SourceRef("t.groovy", 1, 1));
     double x = tenths / 10.0;
     RestrictionWords.drainField(at, "field", box(x, 0, 20, 20), null);
-    BedWords.bed(at, "greens", box(x + 30, 0, 4, 20), "annual", null);
-    BedWords.bed(at, "beans", box(x - 13.99, 0, 4, 20), "annual", null);
+    BedWords.bed(at, "greens", box(x + 30, 0, 4, 20), "annual", null, null);
+    BedWords.bed(at, "beans", box(x - 13.99, 0, 4, 20), "annual", null, null);
     Plan plan = lot.freeze();
     assertEquals(
         List.of("beans"),

@@ -58,7 +58,7 @@ class SettingOutTest {
   @Test
   void table_bedOn345Triangles_readsWholeFeet() {
     house();
-    BedWords.bed(in, "b", box(0, 60, 30, 16), null, null);
+    BedWords.bed(in, "b", box(0, 60, 30, 16), null, null, null);
     assertEquals("setting-out", table().id());
     assertEquals(List.of("b", "corner 1", "40'-0\"", "50'-0\""), row(0).subList(0, 4));
     assertEquals("1-3: 34'-0\"", row(0).get(5));
@@ -66,12 +66,12 @@ class SettingOutTest {
     assertEquals(4, table().rows().size());
   }
 
-  /** The true distance is 10.198 ft = 10 ft 2.376 in, whose next lower quarter is 2 1/4 in. */
+  /** The true distance is 10.198 ft = 10 ft 2.376 in, whose nearest quarter is 2 1/2 in. */
   @Test
-  void table_oddDistance_isRoundedDown() {
+  void table_oddDistance_isToTheNearestQuarter() {
     house();
     PathWords.path(in, "w", Line.between(p(2, 30), p(2, 60)), ft(3), null, null, null);
-    assertEquals("10'-2¼\"", row(0).get(2));
+    assertEquals("10'-2½\"", row(0).get(2));
     assertEquals("1-2: 30'-0\"", row(0).get(5));
   }
 
@@ -79,14 +79,14 @@ class SettingOutTest {
   void tapes_neighbourIsLarger_startAtTheOwnHouse() {
     house();
     BuiltWords.building(in, "next", box(-60, 0, 50, 40), ft(10), null, null, null, true, null);
-    BedWords.bed(in, "b", box(0, 60, 30, 16), null, null);
+    BedWords.bed(in, "b", box(0, 60, 30, 16), null, null, null);
     assertEquals(new TapePair(p(0, 20), p(30, 20)), SettingOut.of(draft.freeze()).tapes().get());
   }
 
   @Test
   void tapes_noBuilding_startAtLotCorners() {
     LotWords.lot(in, List.of(p(0, 0), p(60, 0), p(60, 120), p(0, 120)), null);
-    BedWords.bed(in, "b", box(20, 30, 20, 20), null, null);
+    BedWords.bed(in, "b", box(20, 30, 20, 20), null, null, null);
     TapePair tapes = SettingOut.of(draft.freeze()).tapes().get();
     assertTrue(
         List.of(p(0, 0), p(60, 0), p(60, 120), p(0, 120))
@@ -97,7 +97,7 @@ class SettingOutTest {
   @Test
   void table_roundBed_isItsCentreAndRadius() {
     house();
-    BedWords.bed(in, "b", Shape.circle(p(15, 40), ft(6)), null, null);
+    BedWords.bed(in, "b", Shape.circle(p(15, 40), ft(6)), null, null, null);
     assertEquals(List.of("b", "centre", "25'-0\"", "25'-0\"", "left", "radius 6'-0\""), row(0));
     assertEquals(1, table().rows().size());
   }
@@ -106,7 +106,7 @@ class SettingOutTest {
   void table_manyCorners_areTheRectangleAroundThem() {
     house();
     Shape bed = box(0, 60, 30, 16).minus(box(10, 60, 10, 4)).minus(box(10, 72, 10, 4));
-    BedWords.bed(in, "b", bed, null, null);
+    BedWords.bed(in, "b", bed, null, null, null);
     assertEquals(4, table().rows().size());
     assertEquals("corner of the rectangle around it 1", row(0).get(1));
     assertEquals("1-3: 34'-0\"", row(0).get(5));
@@ -115,7 +115,7 @@ class SettingOutTest {
   @Test
   void table_behindTheHouse_isMarked() {
     house();
-    BedWords.bed(in, "back", box(0, 50, 30, 10), null, null);
+    BedWords.bed(in, "back", box(0, 50, 30, 10), null, null, null);
     PathWords.path(in, "front", Line.between(p(5, -5), p(25, -5)), ft(3), null, null, null);
     assertTrue(row(4).get(2).endsWith("(building between)"), row(4).toString());
   }
@@ -128,21 +128,21 @@ class SettingOutTest {
     for (int degrees : List.of(90, 90, 180)) {
       turned = turned.turned(Angle.degrees(degrees), p(15, 68));
     }
-    BedWords.bed(in, "b", turned, null, null);
+    BedWords.bed(in, "b", turned, null, null, null);
     assertEquals(List.of("b", "corner 1", "40'-0\"", "50'-0\""), row(0).subList(0, 4));
   }
 
   @Test
   void table_nothingToSetOutOrFrom_isEmpty() {
     assertTrue(table().isEmpty());
-    BedWords.bed(in, "b", box(0, 60, 30, 16), null, null);
+    BedWords.bed(in, "b", box(0, 60, 30, 16), null, null, null);
     assertTrue(table().isEmpty());
   }
 
   @Test
   void toCarry_holdsTheSameReadingsUnderOneHeadingForEachFigure() {
     house();
-    BedWords.bed(in, "b", box(0, 60, 30, 16), null, null);
+    BedWords.bed(in, "b", box(0, 60, 30, 16), null, null, null);
     Table list = SettingOutTable.toCarry(draft.freeze());
     assertTrue(list.isHeading(0), "the bed's name");
     assertEquals("b", texts(list.rows().get(0)).get(0));
@@ -156,7 +156,7 @@ class SettingOutTest {
   @Test
   void toCarry_numbersRunOnThroughAllFigures_asOnThePlanOfPoints() {
     house();
-    BedWords.bed(in, "b", box(0, 60, 30, 16), null, null);
+    BedWords.bed(in, "b", box(0, 60, 30, 16), null, null, null);
     PathWords.path(in, "w", Line.between(p(2, 30), p(2, 57)), ft(3), null, null, null);
     for (double x : new double[] {5, 21}) {
       TreeWords.tree(in, "t" + x, p(x, 95), ft(8), ft(9), null, null, null, null, null);
@@ -183,16 +183,14 @@ class SettingOutTest {
   @Test
   void toCarry_behindTheHouse_isStarredAndExplained() {
     house();
-    BedWords.bed(in, "back", box(0, 50, 30, 10), null, null);
+    BedWords.bed(in, "back", box(0, 50, 30, 10), null, null, null);
     PathWords.path(in, "front", Line.between(p(5, -5), p(25, -5)), ft(3), null, null, null);
     Table list = SettingOutTable.toCarry(draft.freeze());
     assertEquals("front: middle point", texts(list.rows().get(5)).get(0));
     assertEquals(
         row(4).get(2).replace("(building between)", "*"), texts(list.rows().get(6)).get(1));
     assertTrue(texts(list.rows().get(6)).get(1).endsWith(" *"));
-    assertTrue(
-        list.notes().stream()
-            .anyMatch(n -> n.contains("(*): flat crossing or a building between")));
+    assertTrue(list.notes().stream().anyMatch(n -> n.contains("(*): take a third measure")));
   }
 
   private static List<String> texts(List<Cell> row) {

@@ -35,6 +35,7 @@ final class ShadowFigure {
   private static final Style SHADE =
       Style.filled("sun-shade", "#b4bccb").hatched(Hatch.DIAGONAL).outlined(Palette.INK, 0.25);
 
+  private final Plan plan;
   private final Site site;
   private final Ground ground;
   private final List<Obstacle> obstacles;
@@ -42,6 +43,7 @@ final class ShadowFigure {
   private final double widthMm;
 
   ShadowFigure(Plan plan, Site site, Ground ground, List<Obstacle> obstacles) {
+    this.plan = plan;
     this.site = site;
     this.ground = ground;
     this.obstacles = obstacles;
@@ -76,6 +78,7 @@ final class ShadowFigure {
         marks.addAll(yard.marks(caption, right, up));
       }
     }
+    marks.addAll(yard.northAndBar(YardOutline.isTall(plan) ? 1 : DAYS.length));
     List<LegendEntry> legend =
         List.of(
             LegendEntry.area("shade at that time, of what grows then; crowns as if solid", SHADE));

@@ -34,7 +34,7 @@ final class SunFigures {
             field.season(), yard.ground(), YardOutline.roomOf(plan), yard.labelRoomM(), 0, 0);
     List<Mark> marks = new ArrayList<>(HourBands.marks("season", List.of(bands)).get(0));
     marks.addAll(yard.marks("Mean day of " + field.seasonText(), 0, 0));
-    marks.addAll(yard.northAndBar());
+    marks.addAll(yard.northAndBar(1));
     List<LegendEntry> legend = new ArrayList<>(HourBands.legend());
     for (SunSpots.Search search : spots.map(SunSpots::searches).orElse(List.of())) {
       for (int i = 0; i < search.found().size(); i++) {
@@ -52,8 +52,8 @@ final class SunFigures {
   }
 
   static Panel.Figure months(Plan plan, SunField field) {
-    YardOutline yard =
-        new YardOutline(plan, MONTHS_MM, YardOutline.isTall(plan) ? MONTHS / 2 : MONTHS / 3);
+    int columns = YardOutline.isTall(plan) ? MONTHS / 2 : MONTHS / 3;
+    YardOutline yard = new YardOutline(plan, MONTHS_MM, columns);
     Shape room = YardOutline.roomOf(plan);
     List<HourBands.Bands> bands = new ArrayList<>();
     for (int m = 0; m < MONTHS; m++) {
@@ -73,6 +73,7 @@ final class SunFigures {
       String name = Months.fullName(Month.of(m + 1));
       marks.addAll(yard.marks(name, yard.rightM(m), yard.upM(m)));
     }
+    marks.addAll(yard.northAndBar(MONTHS / columns));
     return new Panel.Figure(
         "Direct sun on the mean day of each month", marks, HourBands.legend(), MONTHS_MM, 0);
   }

@@ -33,6 +33,7 @@ final class YardOutline {
       Style.filled("sun-north", Palette.INK).outlined(Palette.INK, 0.25);
   private static final double BAR_BELOW_MM = 5;
   private static final double BAR_TEXT_MM = 4;
+  private static final double NORTH_BESIDE_MM = 5;
   private static final double BAR_LETTER_MM = 2.5;
   private static final double GAP_MM = 5;
   private static final double CAPTION_MM = 3;
@@ -123,14 +124,15 @@ final class YardOutline {
     return marks;
   }
 
-  /** North and a bar of a round length below the first tile; all tiles are turned alike. */
-  List<Mark> northAndBar() {
+  /** North and a bar of a round length below the first tile of the last of {@code rows}. */
+  List<Mark> northAndBar(int rows) {
     Envelope box = ground.bounds();
     boolean us = plan.info().units() == UnitSystem.US;
     Length bar = us ? Length.feet(20) : Length.metres(5);
-    double y = box.getMinY() - BAR_BELOW_MM / mmPerM;
+    double y = box.getMinY() + upM((rows - 1) * columns) - BAR_BELOW_MM / mmPerM;
     Point left = Point.metres(box.getMinX(), y);
-    Point north = Point.metres(box.getMaxX() - BAR_BELOW_MM / mmPerM, y);
+    double clear = left.x().metres() + bar.metres() + NORTH_BESIDE_MM / mmPerM;
+    Point north = Point.metres(Math.max(clear, box.getMaxX() - BAR_BELOW_MM / mmPerM), y);
     Angle turn = plan.site().map(Site::north).orElse(Angle.ZERO);
     return List.of(
         new Mark.Stroke(Line.between(left, left.moved(bar, Length.ZERO)), BAR, "length of the bar"),

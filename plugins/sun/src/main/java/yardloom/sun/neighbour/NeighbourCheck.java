@@ -12,6 +12,8 @@ import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
+import yardloom.kernel.table.Measure;
+import yardloom.kernel.table.Say;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Months;
 
@@ -55,16 +57,15 @@ public final class NeighbourCheck implements Check {
                 Months.fullName(Month.of(lost.month() + 1)),
                 lost.now(),
                 lost.then(),
-                both(lost.at().x()),
-                both(lost.at().y()),
-                both(lost.above())),
+                both(plan, lost.at().x()),
+                both(plan, lost.at().y()),
+                both(plan, lost.above())),
             "move it, keep it lower, or agree with the neighbour; local rules may protect light",
             Source.commonPractice("shade on a neighbour's windows and beds"))
         .about(lost.element().id(), lost.element().place());
   }
 
-  /** A length in both unit systems, as findings print it. */
-  private static String both(Length length) {
-    return String.format(Locale.ROOT, "%.1f ft (%.1f m)", length.feet(), length.metres());
+  private static String both(Plan plan, Length length) {
+    return Say.both(Measure.LENGTH, length, plan.info().units());
   }
 }

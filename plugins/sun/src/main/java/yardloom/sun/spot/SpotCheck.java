@@ -12,6 +12,8 @@ import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
+import yardloom.kernel.table.Measure;
+import yardloom.kernel.table.Say;
 
 /** Says when no free ground is large or sunny enough for what the plan looks for. */
 public final class SpotCheck implements Check {
@@ -30,13 +32,7 @@ public final class SpotCheck implements Check {
     List<Finding> found = new ArrayList<>();
     Optional<SunSpots> spots = facts.find(SunSpots.KEY);
     for (SunSpots.Search s : spots.map(SunSpots::searches).orElse(List.of())) {
-      String wanted =
-          String.format(
-              Locale.ROOT,
-              "%.1f m² (%.0f sq ft) for %s",
-              s.area().squareMetres(),
-              s.area().squareFeet(),
-              s.crop());
+      String wanted = Say.both(Measure.AREA, s.area(), plan.info().units()) + " for " + s.crop();
       if (s.found().isEmpty()) {
         found.add(
             finding(

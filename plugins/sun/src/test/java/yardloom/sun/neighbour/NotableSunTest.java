@@ -85,8 +85,8 @@ class NotableSunTest {
           told.get(0)
               .text()
               .endsWith(
-                  "in April (6.0 h now, 5.5 h then, at (10.0 ft (3.0 m), 20.0 ft (6.1 m)) 4.9 ft"
-                      + " (1.5 m) above ground)"),
+                  "in April (6.0 h now, 5.5 h then, at (3.05 m (10.0 ft), 6.10 m (20.0 ft)) 1.50 m"
+                      + " (4.9 ft) above ground)"),
           told.get(0).text());
     }
   }

@@ -8,6 +8,7 @@ import yardloom.kernel.check.Severity;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
+import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Volume;
@@ -16,7 +17,10 @@ import yardloom.water.need.WaterDemand;
 import yardloom.water.need.WaterText;
 import yardloom.water.roof.WaterSupply;
 
-/** Says when a year's roof water is less than a year's need. */
+/**
+ * Says when a year's roof water is less than a year's need and nothing else is there to water with:
+ * who has a tap on the mains needs no other source.
+ */
 public final class BalanceCheck implements Check {
   private static final Source SUMS = Source.commonPractice("yearly yield against yearly need");
 
@@ -37,7 +41,10 @@ public final class BalanceCheck implements Check {
     for (var supply : facts.all(WaterSupply.KEY)) {
       yield = yield.plus(sum(supply.monthly()));
     }
-    if (yield.litres() == 0 || yield.compareTo(need) >= 0) {
+    boolean mains =
+        plan.all(Element.WaterPoint.class).stream()
+            .anyMatch(tap -> tap.source().equalsIgnoreCase("mains"));
+    if (mains || yield.litres() == 0 || yield.compareTo(need) >= 0) {
       return List.of();
     }
     return List.of(

@@ -97,7 +97,10 @@ public final class MonthTable implements TableMaker {
               fog.map(f -> f.months().get(month)),
               Cell.text(Months.name(m)),
               et.map(Cell::of).orElse(Cell.BLANK),
-              Cell.of(rain),
+              Cell.of(
+                  Derived.by("normal rain of the month", climate.get().source())
+                      .from("normal rain of the month", rain)
+                      .gives(rain)),
               effective.map(Cell::of).orElse(Cell.BLANK),
               weather.isPresent() ? Cell.of(need) : Cell.BLANK,
               weather.isPresent() ? Cell.of(gross.get(m)) : Cell.BLANK,
@@ -181,9 +184,8 @@ public final class MonthTable implements TableMaker {
             + ". The net need is what grown plants"
             + " take beyond it, the gross need what drip at an efficiency of "
             + WaterBudget.DRIP_EFFICIENCY
-            + " delivers for that:"
-            + " tank and lawn tables compare the gross one. An average year, not a dry one. Crop coefficients of"
-            + " FAO-56 Table 12 are spread over the season by the stages of its Table 11, or by recalled"
-            + " shares for crops it lacks.");
+            + " delivers for that: tank and lawn tables compare the gross one. An average year, not"
+            + " a dry one. Crop coefficients of FAO-56 Table 12 are spread over the season by the"
+            + " stages of its Table 11, or by recalled shares for crops it lacks.");
   }
 }

@@ -60,7 +60,7 @@ public final class EmitterTable implements TableMaker {
       }
     }
     if (any) {
-      TableFormat format = new TableFormat(plan.info().units(), plan.info().currency());
+      TableFormat format = TableFormat.of(plan.info());
       List<Derived<Length>> widths =
           facts.all(DripRun.KEY).stream()
               .filter(r -> r.choice().isSingle())

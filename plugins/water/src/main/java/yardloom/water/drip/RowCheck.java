@@ -32,7 +32,7 @@ public final class RowCheck implements Check {
 
   @Override
   public List<Finding> run(Plan plan, Facts facts) {
-    TableFormat format = new TableFormat(plan.info().units(), plan.info().currency());
+    TableFormat format = TableFormat.of(plan.info());
     List<Finding> found = new ArrayList<>();
     for (DripRun run : facts.all(DripRun.KEY)) {
       if (!run.choice().isSingle()) {

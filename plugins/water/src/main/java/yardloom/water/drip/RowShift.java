@@ -10,7 +10,9 @@ import yardloom.facts.YardFacts;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.geom.Line;
 import yardloom.kernel.geom.LongAxis;
+import yardloom.kernel.geom.Loops;
 import yardloom.kernel.geom.Point;
+import yardloom.kernel.geom.RectangleSides;
 import yardloom.kernel.geom.Shape;
 import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.plan.Plan;
@@ -18,11 +20,12 @@ import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.UnitSystem;
 import yardloom.water.drip.formula.BesidePlants;
+import yardloom.water.drip.formula.DripLayout;
 
 /**
- * Leads the rows of a rectangular bed beside its plants, where they would lie under them: whoever
- * lays them first would have the planter's trowel, or the stems, in the tube. In beds of another
- * shape rows stay, and the notes ask for the same by hand.
+ * Leads the straight rows of a bed beside its plants, where they would lie under them: whoever lays
+ * them first would have the planter's trowel, or the stems, in the tube. Rows that follow a round
+ * outline stay, and the notes ask for the same by hand.
  */
 final class RowShift {
   /** So far a tube is kept from stems (common practice). */
@@ -31,8 +34,8 @@ final class RowShift {
   static final Source RULE =
       Source.commonPractice("a row of dripline lies beside the stems, not under them");
 
-  private static final double RECTANGLE = 0.999;
   private static final double SAME_M = 1e-3;
+  private static final double SLACK_M = 1e-9;
 
   private RowShift() {}
 
@@ -56,12 +59,12 @@ final class RowShift {
       Optional<Point> feed,
       Facts in) {
     List<Point> stems = planted(waters, in).toList();
-    if (rows.isEmpty() || stems.isEmpty() || !isRectangle(ground)) {
+    if (rows.isEmpty() || stems.isEmpty() || !isStraight(ground)) {
       return rows;
     }
     LongAxis axis = LongAxis.of(ground);
     double[] plants = stems.stream().mapToDouble(at -> across(axis, at)).toArray();
-    double[] lie = rows.stream().mapToDouble(r -> across(axis, r.middle())).toArray();
+    double[] lie = places(axis, rows);
     double[] moved =
         BesidePlants.of(
             lie,
@@ -70,23 +73,48 @@ final class RowShift {
             plants,
             HAND.metres(),
             feed.map(at -> across(axis, at)).orElse(0.0));
-    double reach = RowPlaces.wetsBallWithin(choice, in).metres();
-    if (far(moved, plants) > Math.max(reach, far(lie, plants))) {
-      return rows;
+    double most =
+        Math.max(RowPlaces.wetsBallWithin(choice, in).metres(), far(rows, stems)) + SLACK_M;
+    List<List<Line>> beside = new ArrayList<>();
+    for (double place : lie) {
+      beside.add(
+          rows.stream().filter(r -> Math.abs(across(axis, r.middle()) - place) < SAME_M).toList());
     }
-    List<Line> beside = new ArrayList<>();
-    for (int i = 0; i < rows.size(); i++) {
-      boolean stays = moved[i] == lie[i];
-      beside.addAll(stays ? List.of(rows.get(i)) : axis.row(Length.metres(moved[i])));
+    for (int i = 0; i < lie.length; i++) {
+      List<Line> there = beside.get(i);
+      List<Line> led = moved[i] == lie[i] ? List.of() : pieces(axis, moved[i], choice);
+      if (!led.isEmpty()) {
+        beside.set(i, led);
+        // One row that would leave a plant dry does not hold up the others.
+        if (far(beside.stream().flatMap(List::stream).toList(), stems) > most) {
+          beside.set(i, there);
+        }
+      }
     }
-    return List.copyOf(beside);
+    return beside.stream().flatMap(List::stream).toList();
   }
 
-  private static double far(double[] rows, double[] plants) {
-    return DoubleStream.of(plants)
-        .map(p -> DoubleStream.of(rows).map(r -> Math.abs(r - p)).min().orElseThrow())
-        .max()
-        .orElse(0);
+  /** What of a row across a bed lies in it, and has room for an outlet. */
+  private static List<Line> pieces(LongAxis axis, double across, DripChoice choice) {
+    return axis.row(Length.metres(across)).stream()
+        .filter(piece -> DripLayout.outlets(piece.length(), choice.spacing()) > 0)
+        .toList();
+  }
+
+  /** Where rows lie across the bed, in their order; pieces of one row count once. */
+  private static double[] places(LongAxis axis, List<Line> rows) {
+    List<Double> places = new ArrayList<>();
+    for (Line row : rows) {
+      double at = across(axis, row.middle());
+      if (places.stream().noneMatch(p -> Math.abs(p - at) < SAME_M)) {
+        places.add(at);
+      }
+    }
+    return places.stream().mapToDouble(Double::doubleValue).toArray();
+  }
+
+  private static double far(List<Line> rows, List<Point> stems) {
+    return stems.stream().mapToDouble(at -> RowPlaces.toRow(rows, at).metres()).max().orElseThrow();
   }
 
   /**
@@ -97,26 +125,28 @@ final class RowShift {
     if (!run.reachesRootBalls()
         || run.choice().isSingle()
         || run.on().contour().isPresent()
-        || !isRectangle(ground)) {
+        || !isStraight(ground)) {
       return Optional.empty();
     }
     LongAxis axis = LongAxis.of(ground);
-    List<Double> lie = run.rows().stream().map(r -> across(axis, r.middle())).sorted().toList();
+    List<Double> lie = DoubleStream.of(places(axis, run.rows())).sorted().boxed().toList();
     double spacing = run.choice().rowSpacing().metres();
     double first = (axis.width().metres() - spacing * (lie.size() - 1)) / 2;
     for (int i = 0; i < lie.size(); i++) {
       if (Math.abs(lie.get(i) - first - spacing * i) > SAME_M) {
-        return Optional.of(fromSide(axis, lie));
+        return Optional.of(fromSide(axis, lie, RectangleSides.of(ground).isPresent()));
       }
     }
     return Optional.empty();
   }
 
-  /** Rows of one bed, by tape from one of its sides. */
+  /**
+   * Rows of one bed, by tape from one of its sides, or from a string along its outermost corners.
+   */
   record FromSide(String side, List<Length> rows) {}
 
   /** From the south or the west, as maps are read. */
-  private static FromSide fromSide(LongAxis axis, List<Double> lie) {
+  private static FromSide fromSide(LongAxis axis, List<Double> lie, boolean hasSides) {
     double right = StrictMath.sin(axis.bearing().radians());
     double up = StrictMath.cos(axis.bearing().radians());
     boolean isLevel = Math.abs(right) >= Math.abs(up);
@@ -128,7 +158,9 @@ final class RowShift {
             .map(at -> beginsThere ? at : axis.width().minus(at))
             .sorted(Comparator.naturalOrder())
             .toList();
-    return new FromSide(isLevel ? "south" : "west", rows);
+    String side = (isLevel ? "south" : "west") + " side";
+    return new FromSide(
+        hasSides ? "the " + side : "a string along the outermost corner of the " + side, rows);
   }
 
   /** Whether a row lies nearer to a stem than a hand all the same. */
@@ -139,13 +171,8 @@ final class RowShift {
             .anyMatch(at -> RowPlaces.toRow(run.rows(), at).metres() < HAND.metres() - SAME_M);
   }
 
-  private static boolean isRectangle(Shape ground) {
-    if (ground.parts().size() != 1) {
-      return false;
-    }
-    LongAxis axis = LongAxis.of(ground);
-    return ground.area().squareMetres()
-        >= RECTANGLE * axis.length().by(axis.width()).squareMetres();
+  private static boolean isStraight(Shape ground) {
+    return ground.parts().size() == 1 && !Loops.isCurved(ground);
   }
 
   /** Those that stand there when tube is laid: what follows them is sown beside it. */

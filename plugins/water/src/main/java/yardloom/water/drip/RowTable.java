@@ -61,8 +61,9 @@ public final class RowTable implements TableMaker {
               + " round. A row that would lie under plants is laid "
               + RowShift.hand(plan)
               + " beside them, by tape from the side named, so far to the middle of each row; where"
-              + " there is no room for that, lead it round each stem by as much. A root ball farther"
-              + " from a row than an outlet wets is watered by hand until its roots have grown there.");
+              + " there is no room for that, lead it round each stem by as much. A root ball"
+              + " farther from a row than an outlet wets is watered by hand until its roots have"
+              + " grown there.");
     }
     return table.build();
   }
@@ -108,7 +109,7 @@ public final class RowTable implements TableMaker {
   }
 
   private static Map<Printed, List<Laid>> alike(Plan plan, Facts facts) {
-    TableFormat format = new TableFormat(plan.info().units(), plan.info().currency());
+    TableFormat format = TableFormat.of(plan.info());
     Map<Printed, List<Laid>> alike = new LinkedHashMap<>();
     for (DripRun run : facts.all(DripRun.KEY)) {
       Laid laid = new Laid(run, RowPlaces.of(plan, run, facts));
@@ -160,9 +161,8 @@ public final class RowTable implements TableMaker {
           .subList(0, last)
           .forEach(row -> text.append(format.text(depth, Cell.of(row))).append(", "));
       return text.append(format.withUnit(Measure.DEPTH, from.rows().get(last)))
-          .append(" from the ")
+          .append(" from ")
           .append(from.side())
-          .append(" side")
           .toString();
     }
   }

@@ -105,7 +105,7 @@ public final class LawnTable implements TableMaker {
   }
 
   private static void notes(Table.Builder table, LawnWater water, Plan plan) {
-    TableFormat format = new TableFormat(plan.info().units(), plan.info().currency());
+    TableFormat format = TableFormat.of(plan.info());
     table.note(
         "From the tap, in a year of average weather. The lawn: "
             + format.withUnit(Measure.AREA, water.ground().value())

@@ -120,7 +120,7 @@ final class HeadBill {
 
   /** A regulator holds its pressure within a range of flows only, which small zones fall below. */
   private String flows() {
-    TableFormat format = new TableFormat(plan.info().units(), plan.info().currency());
+    TableFormat format = TableFormat.of(plan.info());
     List<Flow> flows = zones.stream().map(z -> z.flow().value()).sorted().toList();
     String least = format.withUnit(Measure.FLOW, flows.get(0));
     String most = format.withUnit(Measure.FLOW, flows.get(flows.size() - 1));

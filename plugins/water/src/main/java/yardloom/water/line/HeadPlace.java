@@ -8,6 +8,7 @@ import yardloom.kernel.fact.Facts;
 import yardloom.kernel.geom.Point;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
+import yardloom.kernel.unit.UnitSystem;
 import yardloom.water.head.HeadAssembly;
 import yardloom.water.head.HeadPart;
 import yardloom.water.head.Supply;
@@ -39,20 +40,33 @@ public final class HeadPlace {
         (isTank
                 ? "The head stands at the foot of the tank, lower than its stop level, "
                 : "The head stands at the wall or on a post by the tap, ")
-            + "at the square on the plan, in reach without a ladder; valves and filter in a box with a lid."
+            + "at the square on the plan, in reach without a ladder; valves and filter in a box"
+            + " with a lid."
             + (!isTank && head.backflow() == HeadAssembly.Backflow.VACUUM_BREAKER
-                ? " The vacuum breaker stands higher than every outlet, by as much as the local code says, and"
-                    + " is of the kind for standing pressure, as valves close behind it."
+                ? " The vacuum breaker stands higher than every outlet, by as much as the local"
+                    + " code says, and is of the kind for standing pressure, as valves close"
+                    + " behind it."
                 : ""));
+    notes.add(joints(plan, isTank));
     if (parts.stream().anyMatch(p -> p.kind() == HeadPart.Kind.TIMER)) {
       notes.add(power(zones, isTank));
     }
     return notes;
   }
 
+  private static String joints(Plan plan, boolean isTank) {
+    String thread = plan.info().units() == UnitSystem.US ? "3/4 in" : "G 3/4";
+    return "Joints: "
+        + thread
+        + " threads (common practice), tape on those without a washer; "
+        + (isTank ? "" : "at the tap a hose thread with a washer, screwed on by hand; ")
+        + "threaded tees between the zone valves, an adapter for tube at the end of each zone's"
+        + " parts. Parts of other threads need a reducer: compare before you buy.";
+  }
+
   private static String power(int zones, boolean isTank) {
-    return "Timer: behind the shut-off valve, in the shade; on batteries (common practice), changed each"
-        + " spring"
+    return "Timer: behind the shut-off valve, in the shade; on batteries (common practice), changed"
+        + " each spring"
         + (zones > 1
             ? "; it has "
                 + zones

@@ -48,6 +48,7 @@ public final class HeadTable implements TableMaker {
     HeadAssembly head = HeadAssembly.of(plan);
     Optional<Pressure> tap = Supply.pressure(plan, flow.get());
     boolean fromMemory = false;
+    Optional<Pressure> before = tap;
     int order = 0;
     for (HeadAssembly.Stage stage : head.stages(tap, flow.get(), Supply.isTank(plan))) {
       order++;
@@ -63,7 +64,8 @@ public final class HeadTable implements TableMaker {
                   .from("flow of that loss", part.at())
                   .from("flow", flow.get())
                   .gives(stage.takes())),
-          stage.behind().map(Cell::of).orElse(Cell.BLANK));
+          behind(head, stage, before).map(Cell::of).orElse(Cell.BLANK));
+      before = stage.behind();
     }
     table.note(
         "At the flow of the thirstiest zone. Valve and regulator stand once in each zone. Which"
@@ -75,6 +77,23 @@ public final class HeadTable implements TableMaker {
                     + " read it at the tap with a gauge."
                 : ""));
     return table.build();
+  }
+
+  private static Optional<Derived<Pressure>> behind(
+      HeadAssembly head, HeadAssembly.Stage stage, Optional<Pressure> before) {
+    boolean isSet = stage.part().kind() == HeadPart.Kind.REGULATOR;
+    String left = "pressure before it − what it takes";
+    Derived.Builder why =
+        Derived.by(
+            !isSet
+                ? left
+                : before.isEmpty() ? "pressure that it is set to" : "min(" + left + ", set to)",
+            stage.part().source());
+    before.ifPresent(p -> why.from("pressure before it", p).from("what it takes", stage.takes()));
+    if (isSet) {
+      why.from(before.isEmpty() ? "pressure that it is set to" : "set to", head.regulator());
+    }
+    return stage.behind().map(why::gives);
   }
 
   /** Valves that the pressure of the mains opens stay shut under a tank: it gives 1 to 4 psi. */

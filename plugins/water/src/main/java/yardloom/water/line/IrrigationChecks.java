@@ -92,11 +92,14 @@ public final class IrrigationChecks implements Check {
             Finding.of(
                     id(),
                     Severity.WARNING,
-                    "the dripline of this bed takes "
+                    (zone.beds().size() == 1
+                            ? "the dripline of this bed takes "
+                            : "the dripline of zone " + zone.number() + " takes ")
                         + both(plan, zone.flow().value())
                         + ", the supply gives "
                         + both(plan, zone.limit().value()),
-                    "use outlets of less flow, wider spacing, or split the bed",
+                    "use outlets of less flow, wider spacing, or split the "
+                        + (zone.beds().size() == 1 ? "bed" : "zone"),
                     zone.limit().source())
                 .about(zone.beds().get(0), placeOf(facts, zone.beds().get(0))));
       }

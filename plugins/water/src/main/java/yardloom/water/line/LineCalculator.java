@@ -67,6 +67,7 @@ public final class LineCalculator implements Calculator {
     return Set.of(
         ZoneLine.KEY,
         BedHydraulics.KEY,
+        BedOutlets.KEY,
         TankZone.KEY,
         Trenches.KEY,
         YardFacts.BILL,
@@ -211,6 +212,7 @@ public final class LineCalculator implements Calculator {
     BedResults results = new BedResults(network, chosen.solved());
     List<BedHydraulics> solved = beds.stream().map(b -> results.of(b, zone.number())).toList();
     solved.forEach(bed -> out.give(BedHydraulics.KEY, bed));
+    beds.forEach(b -> out.give(BedOutlets.KEY, results.outlets(b, zone.number())));
     Derived.Builder sum = Derived.by("sum over beds of flow", METHOD);
     solved.forEach(bed -> sum.from("flow of " + bed.bed().name(), bed.outflow().flow()));
     return new ZoneLine(
@@ -220,6 +222,7 @@ public final class LineCalculator implements Calculator {
             .gives(Water.pressure(Length.metres(chosen.solved().behindM()))),
         sum.gives(Flow.cubicMetresPerSecond(chosen.solved().flowM3s())),
         why("least pressure in the network of the zone", zone).gives(results.least(beds)),
+        results.end(beds),
         results.most(beds),
         why("(largest − least outlet flow) / largest, in the whole zone", zone)
             .gives(network.variation(chosen.solved())),
@@ -238,8 +241,11 @@ public final class LineCalculator implements Calculator {
     for (int r = 0; r < runs.size(); r++) {
       LineTree.Run run = runs.get(r);
       PipeSize size = chosen.of().get(r);
-      Flow flow = Flow.cubicMetresPerSecond(ZoneNetwork.flowM3s(chosen.solved(), r));
-      double speed = PipeSpeed.metresPerSecond(flow.cubicMetresPerSecond(), size.bore().metres());
+      Derived<Flow> flow =
+          ofRun("flow of the run in the network of the zone", run, size)
+              .gives(Flow.cubicMetresPerSecond(ZoneNetwork.flowM3s(chosen.solved(), r)));
+      double speed =
+          PipeSpeed.metresPerSecond(flow.value().cubicMetresPerSecond(), size.bore().metres());
       pipes.add(
           new ZoneLine.PipeRun(
               run.from(),
@@ -251,10 +257,15 @@ public final class LineCalculator implements Calculator {
                   .from("flow", flow)
                   .from("bore", size.bore())
                   .gives(Length.metres(speed)),
-              Water.pressure(Length.metres(ZoneNetwork.endM(chosen.solved(), r))),
+              ofRun("pressure at the end of the run in the network of the zone", run, size)
+                  .gives(Water.pressure(Length.metres(ZoneNetwork.endM(chosen.solved(), r)))),
               ways.map(w -> w.ground().underPaving(run.way())).orElse(Length.ZERO)));
     }
     return pipes;
+  }
+
+  private static Derived.Builder ofRun(String what, LineTree.Run run, PipeSize size) {
+    return Derived.by(what, METHOD).from("length", run.way().length()).from("bore", size.bore());
   }
 
   private static List<String> carried(List<LineTree.Run> runs, int of) {

@@ -4,6 +4,7 @@ import java.util.List;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.geom.Line;
+import yardloom.kernel.geom.Point;
 import yardloom.kernel.unit.Flow;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Pressure;
@@ -16,6 +17,7 @@ import yardloom.kernel.unit.Pressure;
  * @param behind the pressure behind the zone valve
  * @param flow of all its outlets
  * @param least pressure at any outlet
+ * @param end where the outlet stands at which it is least
  * @param most pressure at any outlet
  * @param variation largest less least outlet flow over the largest, in the whole zone
  * @param binding what holds its widths: in words
@@ -26,6 +28,7 @@ public record ZoneLine(
     Derived<Pressure> behind,
     Derived<Flow> flow,
     Derived<Pressure> least,
+    Point end,
     Pressure most,
     Derived<Double> variation,
     String binding) {
@@ -46,9 +49,9 @@ public record ZoneLine(
       Line way,
       PipeSize size,
       List<String> to,
-      Flow flow,
+      Derived<Flow> flow,
       Derived<Length> speed,
-      Pressure end,
+      Derived<Pressure> end,
       Length paved) {
     public PipeRun {
       to = List.copyOf(to);

@@ -74,6 +74,9 @@ public final class ZoneTable implements TableMaker {
           longest(zone, facts).map(Cell::of).orElse(Cell.BLANK));
     }
     if (!zones.isEmpty()) {
+      if (Zone.areByHand(plan)) {
+        table.note("The first zones are as the plan makes them by hand.");
+      }
       table.note(
           "A zone runs as long as its thirstiest bed asks; beds that ask for less than 70 percent"
               + " of that, and beds of another class of light, are in another zone. Supply: "

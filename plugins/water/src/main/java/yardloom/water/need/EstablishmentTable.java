@@ -25,7 +25,7 @@ import yardloom.water.need.formula.TreeEstablishment;
 public final class EstablishmentTable implements TableMaker {
   private static final String ID = "establishment";
 
-  static final Source MINNESOTA =
+  public static final Source MINNESOTA =
       Source.read(
           "Watering newly planted trees and shrubs", "University of Minnesota Extension", 0, "");
 
@@ -77,7 +77,8 @@ public final class EstablishmentTable implements TableMaker {
           "For trees that are to be planted; "
               + MINNESOTA.cite()
               + ". Feel the soil first: it should be moist, not wet. Shrubs take a quarter to a"
-              + " third of their container's volume each time, and are established in 1 to 2 years.");
+              + " third of their container's volume each time, and are established in 1 to 2"
+              + " years.");
     }
     return table.build();
   }

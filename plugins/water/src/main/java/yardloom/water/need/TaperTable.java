@@ -107,7 +107,11 @@ public final class TaperTable implements TableMaker {
       Cell.of(from),
       Cell.of(until),
       Cell.text(when(plants, step, weather, month)),
-      Cell.number(step.waterings()),
+      Cell.of(
+          Derived.by("days / days apart", EstablishmentTable.MINNESOTA)
+              .from("days", step.days())
+              .from("days apart", step.everyDays())
+              .gives(step.waterings())),
       Cell.of(each),
       Cell.of(
           Derived.by("times × each time", EstablishmentTable.MINNESOTA)

@@ -16,6 +16,8 @@ import yardloom.kernel.plan.Attributes.Entry;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
+import yardloom.kernel.table.Measure;
+import yardloom.kernel.table.Say;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.TimeSpan;
 import yardloom.kernel.unit.Volume;
@@ -112,11 +114,8 @@ public final class BasinCheck implements Check {
             d ->
                 finding(
                     entry,
-                    plan.info()
-                            .units()
-                            .both(
-                                String.format(Locale.ROOT, "it lies %.1f ft", d.feet()),
-                                String.format(Locale.ROOT, "it lies %.1f m", d.metres()))
+                    "it lies "
+                        + Say.both(Measure.LENGTH, d, plan.info().units())
                         + " from a building",
                     "keep it 10 ft (3 m) and more from foundations"));
   }

@@ -22,6 +22,7 @@ import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.UnitSystem;
 import yardloom.kernel.unit.Volume;
+import yardloom.water.roof.Downspout;
 
 /** Gives the pipes of overflows to buy and the earth of basins to dig. */
 public final class OverflowBill implements Calculator {
@@ -79,6 +80,32 @@ public final class OverflowBill implements Calculator {
               List.of(PIPE),
               List.of(WorkTask.DIG_TRENCH, WorkTask.LAY_PIPE),
               WorkPhase.EARTH));
+    }
+    for (Entry<OverflowGarden> entry : plan.attributes().all(OverflowGarden.KEY)) {
+      if (plan.isNow(entry)) {
+        out.give(
+            YardFacts.DRAWN,
+            new DrawnThing(
+                "rain garden for " + entry.value().roof(),
+                "rain garden",
+                List.of(),
+                List.of(),
+                WorkPhase.EARTH,
+                "a size to choose; a basin or swale of that size is dug"));
+      }
+    }
+    for (Entry<Downspout> entry : plan.attributes().all(Downspout.KEY)) {
+      if (plan.isNow(entry)) {
+        out.give(
+            YardFacts.DRAWN,
+            new DrawnThing(
+                "downspout of " + entry.value().roof(),
+                "downspout",
+                List.of(),
+                List.of(),
+                WorkPhase.EARTH,
+                "hangs at the house already; its inlet comes with a tank"));
+      }
     }
     for (Entry<Basin> entry : plan.attributes().all(Basin.KEY)) {
       if (plan.isNow(entry)) {

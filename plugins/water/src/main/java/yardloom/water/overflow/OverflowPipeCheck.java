@@ -2,7 +2,6 @@ package yardloom.water.overflow;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import yardloom.kernel.check.Check;
@@ -16,6 +15,8 @@ import yardloom.kernel.plan.Attributes.Entry;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
+import yardloom.kernel.table.Measure;
+import yardloom.kernel.table.Say;
 import yardloom.kernel.unit.Area;
 import yardloom.kernel.unit.Length;
 import yardloom.water.roof.Downspout;
@@ -98,21 +99,13 @@ public final class OverflowPipeCheck implements Check {
       if (gap.compareTo(FROM_HOUSE) < 0) {
         found.add(
             finding(
-                    plan.info()
-                        .units()
-                        .both(
-                            String.format(
-                                Locale.ROOT,
-                                "the overflow of '%s' ends %.1f ft from '%s'",
-                                tank.name(),
-                                gap.feet(),
-                                house.id().name()),
-                            String.format(
-                                Locale.ROOT,
-                                "the overflow of '%s' ends %.1f m from '%s'",
-                                tank.name(),
-                                gap.metres(),
-                                house.id().name())),
+                    "the overflow of '"
+                        + tank.name()
+                        + "' ends "
+                        + Say.both(Measure.LENGTH, gap, plan.info().units())
+                        + " from '"
+                        + house.id().name()
+                        + "'",
                     "lead it 10 ft (3 m) and more from foundations, better into a basin")
                 .at(pipe.place()));
       }

@@ -6,6 +6,7 @@ import yardloom.kernel.geom.Line;
 import yardloom.kernel.geom.Shape;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
+import yardloom.kernel.scope.Making;
 import yardloom.kernel.scope.PlanScope;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.vocab.Arg;
@@ -81,7 +82,12 @@ public final class OverflowWords {
           String drains,
       @Opt(name = "depth", help = "of water when it is full", required = true) Length depth,
       @Opt(name = "storm", help = "rain that it holds at once", fallback = "1 in (25 mm)")
-          Length storm) {
+          Length storm,
+      @Opt(
+              name = "built",
+              help = "whether it is there already: looked after, not bought or worked",
+              fallback = "false")
+          Boolean built) {
     if (depth.inches() < 2 || depth.inches() > 24) {
       throw outOfRange("a basin is 2 in (5 cm) to 24 in (61 cm) deep", depth);
     }
@@ -93,7 +99,8 @@ public final class OverflowWords {
         .anyMatch(e -> e.value().name().equals(name))) {
       throw new PlanException(ProblemCode.DUPLICATE, "there is a basin '" + name + "' already");
     }
-    in.draft().attributes().add(Basin.KEY, new Basin(name, shape, drains, depth, held), in.place());
+    Basin made = new Basin(name, shape, drains, depth, held);
+    Making.add(in, built, () -> in.draft().attributes().add(Basin.KEY, made, in.place()));
   }
 
   @Verb(

@@ -55,7 +55,7 @@ public final class RootDepths {
 
   /** Whose depth is that of their class, and which it is; empty where there are none. */
   public static Optional<String> note(Plan plan, Collection<Stand> stands) {
-    TableFormat format = new TableFormat(plan.info().units(), plan.info().currency());
+    TableFormat format = TableFormat.of(plan.info());
     Map<String, Roots> taken = new TreeMap<>();
     List<Stand> unknown = stands.stream().filter(s -> s.thirst().roots().isEmpty()).toList();
     unknown.forEach(s -> taken.put(classOf(s), of(s)));

@@ -20,8 +20,7 @@ import yardloom.water.pipe.formula.Water;
 /** What the tanks of the plan hold, weigh and press on the ground. */
 public final class StandingTable implements TableMaker {
   private static final String ID = "tanks";
-  private static final Source ARITHMETIC =
-      Source.commonPractice("a litre of water weighs a kilogram");
+  static final Source ARITHMETIC = Source.commonPractice("a litre of water weighs a kilogram");
 
   @Override
   public String id() {
@@ -63,9 +62,15 @@ public final class StandingTable implements TableMaker {
                   .from("each", tank.body().each(), entry.place())
                   .from("linked", tank.body().count(), entry.place())
                   .gives(tank.size())),
-          Cell.of(weight),
+          Cell.of(
+              Derived.by("each × 8.3454 lb / 1 gal", ARITHMETIC)
+                  .from("each", tank.body().each(), entry.place())
+                  .gives(weight)),
           Cell.of(foot),
-          Cell.of(pressure),
+          Cell.of(
+              Derived.by("height of its water × 0.43314 psi / 1 ft", ARITHMETIC)
+                  .from("height of its water", tank.body().height(), entry.place())
+                  .gives(pressure)),
           Cell.of(tank.body().stand()));
     }
     if (any) {

@@ -92,16 +92,23 @@ public final class TankTable implements TableMaker {
       curve.years() < 2
           ? Cell.BLANK
           : Cell.of(why(curve, point).from("need", curve.need()).gives(point.wet())),
-      Cell.number((int) Math.round(point.emptyDays())),
+      Cell.of(why(curve, point).gives((int) Math.round(point.emptyDays()))),
       Cell.of(why(curve, point).gives(point.overflow())),
-      Cell.number(point.used().ratioTo(point.size())),
-      Cell.of(Mass.kilograms(point.size().litres()))
+      Cell.of(
+          Derived.by("used / size", ORDERS)
+              .from("used", point.used())
+              .from("size", point.size())
+              .gives(point.used().ratioTo(point.size()))),
+      Cell.of(
+          Derived.by("size × 8.3454 lb / 1 gal", StandingTable.ARITHMETIC)
+              .from("size", point.size())
+              .gives(Mass.kilograms(point.size().litres())))
     };
   }
 
   private static Derived.Builder why(TankCurve curve, TankCurve.Point point) {
     return Derived.by("steps of the tank, day by day through " + curve.years() + " years", ORDERS)
-        .from("tank", point.size())
+        .from("it holds", point.size())
         .from("comes in, mean year", curve.yield());
   }
 

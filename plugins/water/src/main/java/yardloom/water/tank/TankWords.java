@@ -6,6 +6,7 @@ import java.util.function.Consumer;
 import yardloom.kernel.geom.Point;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
+import yardloom.kernel.scope.Making;
 import yardloom.kernel.scope.PlanScope;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Volume;
@@ -43,14 +44,19 @@ public final class TankWords {
   @Verb(
       help = "A tank, barrel or cistern for the water of a roof, or several linked in a row.",
       example =
-          "tank('barrels', point(12.ft, 30.ft), roof: 'south slope') { round diameter: 2.ft, height:"
-              + " 3.ft, count: 3 ; stand 18.inch }")
+          "tank('barrels', point(12.ft, 30.ft), roof: 'south slope') { round diameter: 2.ft,"
+              + " height: 3.ft, count: 3 ; stand 18.inch }")
   public static void tank(
       PlanScope in,
       @Arg(name = "name", help = "what tables call it") String name,
       @Arg(name = "at", help = "the middle of the first one") Point at,
       @Opt(name = "roof", help = "the roof that fills it, by its name", required = true)
           String roof,
+      @Opt(
+              name = "built",
+              help = "whether it is there already: looked after, not bought or worked",
+              fallback = "false")
+          Boolean built,
       Consumer<TankScope> block) {
     if (in.draft().attributes().all(TankPlan.KEY).stream()
         .anyMatch(e -> e.value().name().equals(name))) {
@@ -61,7 +67,8 @@ public final class TankWords {
     if (block != null) {
       block.accept(new TankScope(given, in.place()));
     }
-    in.draft().attributes().add(TankPlan.KEY, given.plan(name, at, roof, in.place()), in.place());
+    TankPlan made = given.plan(name, at, roof, in.place());
+    Making.add(in, built, () -> in.draft().attributes().add(TankPlan.KEY, made, in.place()));
   }
 
   @Verb(

@@ -57,8 +57,8 @@ public final class AsBuiltTable implements TableMaker {
           (Supply.isTank(plan)
                   ? "Flow: by how far the tank sinks in an hour, from half full. Pressure:"
                   : "Flow: by the water meter over ten minutes. Pressure:")
-              + " a gauge in place of the last row's flush"
-              + " cap. More than a tenth off: look for a leak, a closed valve or a full filter.");
+              + " a gauge in place of the flush cap nearest the zone's triangle on the plan. More"
+              + " than a tenth off: look for a leak, a closed valve or a full filter.");
     }
     return table.build();
   }

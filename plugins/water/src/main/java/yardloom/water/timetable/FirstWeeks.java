@@ -7,6 +7,7 @@ import java.util.Optional;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.plan.ElementId;
+import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.TimeSpan;
 import yardloom.kernel.unit.Volume;
 import yardloom.water.need.formula.Taper;
@@ -57,6 +58,7 @@ public record FirstWeeks(
    * @param soak wait after each turn but the last
    * @param start of the first turn, by the clock; empty where sunrise is not known
    * @param isRainedOn whether rain usually brings it all
+   * @param limits what holds the turns
    */
   public record Weeks(
       Taper.Step step,
@@ -67,7 +69,24 @@ public record FirstWeeks(
       TimerProgram program,
       TimeSpan soak,
       Optional<LocalTime> start,
-      boolean isRainedOn) {
+      boolean isRainedOn,
+      Limits limits) {
+    private static final Source WHOLE =
+        Source.commonPractice("whole minutes, never less than young plants need");
+
+    /** Turns on a day of watering. */
+    Derived<Integer> turns() {
+      return limits.turns(program.turns(), program.turnMinutes());
+    }
+
+    /** Minutes of one turn. */
+    Derived<Integer> turnMinutes() {
+      return Derived.by("whole minutes, up, of run time needed / turns", WHOLE)
+          .from("run time needed", need)
+          .from("turns", turns())
+          .gives(program.turnMinutes());
+    }
+
     /** What is left of it from a day on; all of it where none is known. */
     Optional<Weeks> notBefore(Optional<LocalDate> day) {
       if (day.isEmpty() || !day.get().isAfter(from)) {
@@ -77,12 +96,30 @@ public record FirstWeeks(
           ? Optional.empty()
           : Optional.of(
               new Weeks(
-                  step, day.get(), until, thirstiest, need, program, soak, start, isRainedOn));
+                  step,
+                  day.get(),
+                  until,
+                  thirstiest,
+                  need,
+                  program,
+                  soak,
+                  start,
+                  isRainedOn,
+                  limits));
     }
 
-    Weeks at(LocalTime time) {
+    Weeks at(LocalTime time, TimeSpan rest) {
       return new Weeks(
-          step, from, until, thirstiest, need, program, soak, Optional.of(time), isRainedOn);
+          step,
+          from,
+          until,
+          thirstiest,
+          need,
+          program,
+          rest,
+          Optional.of(time),
+          isRainedOn,
+          limits);
     }
   }
 

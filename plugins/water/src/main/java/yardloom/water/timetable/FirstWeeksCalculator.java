@@ -1,7 +1,6 @@
 package yardloom.water.timetable;
 
 import java.time.LocalDate;
-import java.time.LocalTime;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -9,7 +8,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
 import yardloom.facts.YardFacts;
 import yardloom.kernel.fact.Calculator;
 import yardloom.kernel.fact.Derived;
@@ -65,7 +63,7 @@ public final class FirstWeeksCalculator implements Calculator {
 
   @Override
   public Set<FactKey<?>> gives() {
-    return Set.of(FirstWeeks.KEY);
+    return Set.of(FirstWeeks.KEY, CrowdedNight.KEY);
   }
 
   @Override
@@ -78,7 +76,9 @@ public final class FirstWeeksCalculator implements Calculator {
     for (Zone zone : in.all(Zone.KEY)) {
       all.addAll(of(plan, in, zone, plants));
     }
-    started(all, in).forEach(weeks -> out.give(FirstWeeks.KEY, weeks));
+    FirstNights nights = new FirstNights(all, month -> Starts.sunrise(in, month));
+    nights.timed().forEach(weeks -> out.give(FirstWeeks.KEY, weeks));
+    nights.crowded().forEach(night -> out.give(CrowdedNight.KEY, night));
   }
 
   private static List<FirstWeeks> of(Plan plan, Facts in, Zone zone, List<NewPlants> plants) {
@@ -183,30 +183,7 @@ public final class FirstWeeksCalculator implements Calculator {
         program,
         turns.soak(program),
         Optional.empty(),
-        isRainedOn);
-  }
-
-  /** Zones in the same step run one after the other, the last ending before sunrise. */
-  private static List<FirstWeeks> started(List<FirstWeeks> all, Facts in) {
-    Map<Taper.Step, Starts> starts = new TreeMap<>(Comparator.comparing(Taper.Step::from));
-    List<FirstWeeks> started = new ArrayList<>(all);
-    for (int i = all.size() - 1; i >= 0; i--) {
-      FirstWeeks zone = all.get(i);
-      List<FirstWeeks.Weeks> its = new ArrayList<>();
-      for (FirstWeeks.Weeks weeks : zone.weeks()) {
-        Optional<LocalTime> sunrise = Starts.sunrise(in, weeks.from().getMonthValue() - 1);
-        its.add(
-            sunrise
-                .map(
-                    s ->
-                        weeks.at(
-                            starts
-                                .computeIfAbsent(weeks.step(), k -> new Starts())
-                                .before(s, weeks.program().elapsed(weeks.soak()))))
-                .orElse(weeks));
-      }
-      started.set(i, zone.with(its));
-    }
-    return started;
+        isRainedOn,
+        new Limits(Optional.empty(), turns.limit()));
   }
 }

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
@@ -15,6 +16,7 @@ import yardloom.kernel.table.Measure;
 import yardloom.kernel.table.OnPaper;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
+import yardloom.water.need.EstablishmentTable;
 import yardloom.water.timetable.FirstWeeks.Wait.Reason;
 
 /** What is keyed into the timer in the first 45 days after planting, zone by zone. */
@@ -76,14 +78,17 @@ public final class FirstWeeksTable implements TableMaker {
     }
     if (!facts.all(FirstWeeks.KEY).isEmpty()) {
       table.note(
-          "In place of the timetable, from the day of planting or from the month in which leaves come;"
-              + " then on by the timetable. Needed: what the thirstiest bed takes until the next"
-              + " watering, over the efficiency of drip, without rain: leave one out after 1/2 in"
-              + " (13 mm). Planted a week or more later in the same zone: its own lines; while two hold"
-              + " at once, set the more frequent one. Off, on if dry: rain usually does it then. By can or hose, no dripline yet: so much a day for all of them together, in steps by the"
-              + " table of water for new plants; keys begin on the morning after the dripline is laid. Closed, nothing planted yet or at rest: shut"
-              + " the zone, or clamp the line to that bed where others of the zone run. New trees in beds and with rings of dripline drink"
-              + " from their root ball: by can; so do all once the lines are drained for winter.");
+          "In place of the timetable, from the day of planting or from the month in which leaves"
+              + " come; then on by the timetable. Needed: what the thirstiest bed takes until the"
+              + " next watering, over the efficiency of drip, without rain: leave one out after 1/2"
+              + " in (13 mm). Planted a week or more later in the same zone: its own lines; while"
+              + " two hold at once, set the more frequent one. Off, on if dry: rain usually does it"
+              + " then. By can or hose, no dripline yet: so much a day for all of them together, in"
+              + " steps by the table of water for new plants; keys begin on the morning after the"
+              + " dripline is laid. Closed, nothing planted yet or at rest: shut the zone, or clamp"
+              + " the line to that bed where others of the zone run. New trees in beds and with"
+              + " rings of dripline drink from their root ball: by can; so do all once the lines"
+              + " are drained for winter.");
     }
     return table.build();
   }
@@ -118,10 +123,13 @@ public final class FirstWeeksTable implements TableMaker {
         days(zone, weeks.from(), weeks.until()),
         Cell.of(weeks.from()),
         Cell.of(weeks.until()),
-        Cell.number(weeks.program().everyDays()),
+        Cell.of(
+            Derived.by("days apart in this step", EstablishmentTable.MINNESOTA)
+                .from("days apart in this step", weeks.step().everyDays())
+                .gives(weeks.step().everyDays())),
         Starts.cell(weeks.start()),
-        Cell.number(weeks.program().turns()),
-        Cell.number(weeks.program().turnMinutes()),
+        Cell.of(weeks.turns()),
+        Cell.of(weeks.turnMinutes()),
         weeks.program().turns() > 1 ? Cell.number((int) weeks.soak().minutes()) : Cell.BLANK,
         Cell.of(weeks.need()),
         weeks.isRainedOn() ? Cell.text("off, on if dry") : Cell.BLANK);

@@ -8,13 +8,18 @@ import yardloom.facts.YardFacts;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.table.Cell;
 import yardloom.kernel.unit.TimeSpan;
+import yardloom.water.timetable.formula.TurnAbout;
 
-/** Starts of zones that run one after the other, taken from the last one backwards. */
+/**
+ * Starts by the clock: all is over ten minutes before sunrise, and nothing begins before the
+ * evening where the night is long enough (both common practice).
+ */
 final class Starts {
-  private static final double BEFORE_SUNRISE_MINUTES = 10;
-  private static final int CLOCK_STEP = 5;
+  private static final int BEFORE_SUNRISE_MINUTES = 10;
+  private static final LocalTime EVENING = LocalTime.of(18, 0);
+  private static final int DAY_MINUTES = 24 * 60;
 
-  private double minutes = BEFORE_SUNRISE_MINUTES;
+  private Starts() {}
 
   /** The earliest sunrise of a month, 0 (January) to 11. */
   static Optional<LocalTime> sunrise(Facts in, int month) {
@@ -31,12 +36,23 @@ final class Starts {
     return start.map(t -> String.format(Locale.ROOT, "%tR", t)).orElse("");
   }
 
-  /** When the zone before those already asked for starts, in steps of five minutes. */
-  LocalTime before(LocalTime sunrise, TimeSpan elapsed) {
-    minutes += elapsed.minutes();
-    LocalTime at = sunrise.minusMinutes((long) Math.ceil(minutes));
-    int early = at.getMinute() % CLOCK_STEP;
-    minutes += early;
-    return at.withSecond(0).withNano(0).minusMinutes(early);
+  /** Minutes from the evening to the last end. */
+  static int room(LocalTime sunrise) {
+    int minutes = (sunrise.toSecondOfDay() - EVENING.toSecondOfDay()) / 60;
+    return Math.floorMod(minutes, DAY_MINUTES) - BEFORE_SUNRISE_MINUTES;
+  }
+
+  /**
+   * Minutes before the last end at which a watering starts that is over {@code end} minutes before
+   * it: in steps of the clock.
+   */
+  static int before(LocalTime sunrise, double end, TimeSpan elapsed) {
+    int minutes = (int) Math.ceil(end + elapsed.minutes());
+    return minutes + at(sunrise, minutes).getMinute() % TurnAbout.CLOCK_STEP;
+  }
+
+  /** The clock so many minutes before the last end. */
+  static LocalTime at(LocalTime sunrise, int minutes) {
+    return sunrise.minusMinutes((long) BEFORE_SUNRISE_MINUTES + minutes).withSecond(0).withNano(0);
   }
 }

@@ -144,9 +144,20 @@ public final class TankLevelTable implements TableMaker {
                     .gives(times)),
         isDry
             ? Cell.BLANK
-            : peak.map(p -> Cell.number((int) Math.ceil(p.program().dayMinutes() * times)))
-                .orElse(Cell.BLANK),
+            : peak.map(p -> Cell.of(minutes(zone, level, p, times))).orElse(Cell.BLANK),
         peak.map(p -> Cell.of(sinks(zone, p))).orElse(Cell.BLANK));
+  }
+
+  private static Derived<Integer> minutes(
+      TankZone zone, TankZone.Level level, ZoneTimes.Month peak, double times) {
+    return Derived.by(
+            "whole minutes, up, of time of a watering × flow of the half full tank / flow now",
+            SAME)
+        .from("time of a watering", TimeSpan.minutes(peak.program().dayMinutes()))
+        .from("run time needed", peak.need())
+        .from("flow of the half full tank", zone.half().flow())
+        .from("flow now", level.flow())
+        .gives((int) Math.ceil(peak.program().dayMinutes() * times));
   }
 
   private static Derived<Length> sinks(TankZone zone, ZoneTimes.Month peak) {

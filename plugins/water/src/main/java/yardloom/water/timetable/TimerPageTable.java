@@ -78,50 +78,54 @@ public final class TimerPageTable implements TableMaker {
 
   private static void zone(
       Table.Builder table, List<Integer> months, ZoneTimes times, Plan plan, Facts facts) {
-    row(table, months, times, "Every … days", m -> "" + m.program().everyDays());
+    cells(
+        table,
+        months,
+        times,
+        "Every … days",
+        m -> because("" + m.program().everyDays(), m.everyDays()));
     row(table, months, times, "Start", m -> Starts.text(m.start()));
-    row(table, months, times, "Minutes", TimerPageTable::minutes);
-    row(table, months, times, "By hand, a week", TimerPageTable::byHand);
+    cells(table, months, times, "Minutes", m -> because(minutes(m), m.turnMinutes()));
+    cells(table, months, times, "By hand, a week", m -> because(byHand(m), m.minutesAWeek()));
     if (saysRain(times, facts)) {
       RainOff.rains(plan)
           .forEach(
               rain ->
-                  row(
+                  cells(
                       table,
                       months,
                       times,
                       "Off after " + RainOff.words(plan, rain) + ", days",
                       m ->
                           RainOff.of(times.zone(), m.month(), rain, facts)
-                              .map(d -> "" + RainOff.whole(d))
-                              .orElse("")));
+                              .map(d -> because("" + RainOff.whole(d), d))
+                              .orElse(Cell.text(""))));
     }
     Optional<TankYear> year = TankChange.of(times.zone(), facts);
     year.ifPresent(y -> row(table, months, times, "Water from", m -> y.shortly(m.month())));
     Optional<Derived<Flow>> open = Supply.open(plan).filter(o -> Supply.isTank(plan));
     open.ifPresent(
         o ->
-            row(
+            cells(
                 table,
                 months,
                 times,
                 "Tap into tank, min",
                 m ->
                     TimetableTable.fillMinutes(times.zone(), m, o, facts)
-                        .map(String::valueOf)
-                        .orElse("")));
+                        .map(minutes -> because("" + minutes.value(), minutes))
+                        .orElse(Cell.text(""))));
     if (times.months().stream()
         .anyMatch(m -> TimetableTable.carried(times.zone(), m, facts).isPresent())) {
-      row(
+      cells(
           table,
           months,
           times,
           "Or from the tank, each",
           m ->
               TimetableTable.carried(times.zone(), m, facts)
-                  .map(Derived::value)
-                  .map(water -> WaterText.both(plan, water))
-                  .orElse(""));
+                  .map(water -> because(WaterText.both(plan, water.value()), water))
+                  .orElse(Cell.text("")));
     }
   }
 
@@ -154,7 +158,7 @@ public final class TimerPageTable implements TableMaker {
    */
   private static String byHand(ZoneTimes.Month month) {
     int times = Math.max(1, (int) Math.ceil(DAYS / month.program().everyDays()));
-    return times + " × " + (int) Math.ceil(month.minutesAWeek() / (double) times);
+    return times + " × " + (int) Math.ceil(month.minutesAWeek().value() / (double) times);
   }
 
   private static void row(
@@ -163,10 +167,23 @@ public final class TimerPageTable implements TableMaker {
       ZoneTimes times,
       String what,
       Function<ZoneTimes.Month, String> says) {
+    cells(table, months, times, what, m -> Cell.text(says.apply(m)));
+  }
+
+  private static void cells(
+      Table.Builder table,
+      List<Integer> months,
+      ZoneTimes times,
+      String what,
+      Function<ZoneTimes.Month, Cell> says) {
     List<Cell> cells = new ArrayList<>();
     cells.add(Cell.text(what));
-    months.forEach(m -> cells.add(Cell.text(month(times, m).map(says).orElse(OFF))));
+    months.forEach(m -> cells.add(month(times, m).map(says).orElse(Cell.text(OFF))));
     table.row(cells);
+  }
+
+  private static Cell because(String text, Derived<?> why) {
+    return new Cell(Optional.of(text), Optional.of(why));
   }
 
   private static Optional<ZoneTimes.Month> month(ZoneTimes times, int month) {
@@ -183,7 +200,7 @@ public final class TimerPageTable implements TableMaker {
 
   private static Table.Builder notes(Table.Builder table, Plan plan, Facts facts) {
     table.note(
-        "Months without a column: off. Start: so that the last zone ends 10 minutes before the"
+        "Months without a column: off. Start: so that all zones end 10 minutes before the"
             + " month's earliest sunrise, if all are due on one day (common practice), by the clock"
             + " with its summer time. 3 × 10, rest 40: three turns of ten minutes, forty between an"
             + " end and the next start, so that the soil takes it. By hand, 2 × 45: without a timer"
@@ -195,19 +212,20 @@ public final class TimerPageTable implements TableMaker {
                     + " falls due on so many days after the rain to the day behind them; a zone"
                     + " without that line skips one watering. "
                 : "After good rain skip a watering. ")
-            + "Newly planted beds follow the table of first weeks. What is needed beside what is set: see the report.");
+            + "Newly planted beds follow the table of first weeks. What is needed beside what is"
+            + " set: see the report.");
     if (Supply.isTank(plan)) {
       table.note(
           "Water comes from the tank by its height: one zone at a time, early or in the evening."
               + " Minutes are those of a tank half full; 'zones by the level in the tank' says how"
-              + " many times as long from a full or a low one, and when to close the valve."
-              + " 'Tank to' a day: from then on, in a usual year, the tap fills the tank before each"
+              + " many times as long from a full or a low one, and when to close the valve. 'Tank"
+              + " to' a day: from then on, in a usual year, the tap fills the tank before each"
               + " watering, over a gap of air, for the minutes of the last line.");
     } else if (!facts.all(TankYear.KEY).isEmpty()) {
       table.note(
-          "Water from the tank: by can, or through a hose of its own, so much in place of a watering,"
-              + " and the timer is off for that zone; 'tank to' a day: from then on, in a usual year,"
-              + " the timer is on.");
+          "Water from the tank: by can, or through a hose of its own, so much in place of a"
+              + " watering, and the timer is off for that zone; 'tank to' a day: from then on, in a"
+              + " usual year, the timer is on.");
     }
     return table;
   }

@@ -28,7 +28,7 @@ import yardloom.water.zone.Zone;
 
 /**
  * Sets the times of every zone and month: run time by the thirstiest bed, days apart by the soil,
- * turns by its intake, and starts so that the last zone ends before the month's earliest sunrise.
+ * turns by its intake, and starts so that all are over before the month's earliest sunrise.
  */
 public final class TimetableCalculator implements Calculator {
   /** Between waterings at most, whatever the soil holds: nobody looks less often. */
@@ -57,7 +57,7 @@ public final class TimetableCalculator implements Calculator {
 
   @Override
   public Set<FactKey<?>> gives() {
-    return Set.of(ZoneTimes.KEY);
+    return Set.of(ZoneTimes.KEY, CrowdedNight.KEY);
   }
 
   @Override
@@ -66,48 +66,32 @@ public final class TimetableCalculator implements Calculator {
     List<List<ZoneTimes.Month>> times = new ArrayList<>();
     zones.forEach(zone -> times.add(new ArrayList<>()));
     for (int m = 0; m < 12; m++) {
-      List<Optional<ZoneTimes.Month>> its = new ArrayList<>();
-      for (Zone zone : zones) {
-        its.add(month(plan, in, zone, m));
-      }
-      List<Optional<ZoneTimes.Month>> started = starts(its, Starts.sunrise(in, m));
+      List<Integer> run = new ArrayList<>();
+      List<MonthNight.Asked> asked = new ArrayList<>();
       for (int z = 0; z < zones.size(); z++) {
-        started.get(z).ifPresent(times.get(z)::add);
+        Optional<MonthNight.Asked> its = month(plan, in, zones.get(z), m);
+        its.ifPresent(asked::add);
+        if (its.isPresent()) {
+          run.add(z);
+        }
       }
+      Optional<LocalTime> sunrise = Starts.sunrise(in, m);
+      MonthNight night = MonthNight.of(asked, sunrise);
+      for (int i = 0; i < run.size(); i++) {
+        times.get(run.get(i)).add(night.times().get(i));
+      }
+      CrowdedNight.of("in " + Months.name(m), night.minutes(), sunrise)
+          .ifPresent(crowded -> out.give(CrowdedNight.KEY, crowded));
     }
     for (int z = 0; z < zones.size(); z++) {
       out.give(ZoneTimes.KEY, new ZoneTimes(zones.get(z).number(), times.get(z)));
     }
   }
 
-  /** One zone after the other, as if all were due on one day, the last ending before sunrise. */
-  private static List<Optional<ZoneTimes.Month>> starts(
-      List<Optional<ZoneTimes.Month>> zones, Optional<LocalTime> sunrise) {
-    List<Optional<ZoneTimes.Month>> started = new ArrayList<>(zones);
-    Starts starts = new Starts();
-    for (int z = zones.size() - 1; z >= 0; z--) {
-      if (zones.get(z).isPresent() && sunrise.isPresent()) {
-        ZoneTimes.Month month = zones.get(z).get();
-        LocalTime start = starts.before(sunrise.get(), month.program().elapsed(month.soak()));
-        started.set(
-            z,
-            Optional.of(
-                new ZoneTimes.Month(
-                    month.month(),
-                    month.thirstiest(),
-                    month.need(),
-                    month.program(),
-                    month.soak(),
-                    Optional.of(start))));
-      }
-    }
-    return started;
-  }
-
   /** How long a dripline is to run in a month. */
   private record Need(DripRun run, Derived<TimeSpan> time) {}
 
-  private static Optional<ZoneTimes.Month> month(Plan plan, Facts in, Zone zone, int m) {
+  private static Optional<MonthNight.Asked> month(Plan plan, Facts in, Zone zone, int m) {
     List<DripRun> runs = zone.runs(in);
     Optional<Need> thirstiest =
         runs.stream()
@@ -119,12 +103,11 @@ public final class TimetableCalculator implements Calculator {
     }
     Derived<TimeSpan> need = thirstiest.get().time();
     Turns turns = Turns.of(plan, in, runs);
+    Optional<Derived<TimeSpan>> wait = wait(runs, in, m);
     TimerProgram program =
-        TimerProgram.of(
-            need.value().minutes(), Months.days(m), apart(runs, in, m), turns.longest());
+        TimerProgram.of(need.value().minutes(), Months.days(m), apart(wait), turns.longest());
     return Optional.of(
-        new ZoneTimes.Month(
-            m, thirstiest.get().run().bed(), need, program, turns.soak(program), Optional.empty()));
+        new MonthNight.Asked(m, thirstiest.get().run().bed(), need, wait, turns, program));
   }
 
   private static Optional<Derived<TimeSpan>> need(DripRun run, Facts in, int m) {
@@ -151,13 +134,16 @@ public final class TimetableCalculator implements Calculator {
                             WaterBudget.DRIP_EFFICIENCY)));
   }
 
-  /** Whole days that the first plant to dry out can wait. */
-  private static int apart(List<DripRun> runs, Facts in, int m) {
+  /** How long the first plant to dry out can wait. */
+  private static Optional<Derived<TimeSpan>> wait(List<DripRun> runs, Facts in, int m) {
     return runs.stream()
         .flatMap(r -> WateringInterval.of(r, m, in).stream())
-        .mapToInt(i -> (int) Math.floor(i.value().days()))
+        .min(Comparator.comparing(Derived::value));
+  }
+
+  private static int apart(Optional<Derived<TimeSpan>> wait) {
+    return wait.map(w -> (int) Math.floor(w.value().days()))
         .map(days -> Math.max(1, Math.min(MOST_APART, days)))
-        .min()
         .orElse(USUAL_APART);
   }
 }

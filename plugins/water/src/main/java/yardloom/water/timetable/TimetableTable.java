@@ -102,7 +102,7 @@ public final class TimetableTable implements TableMaker {
     }
     if (any) {
       table.note(
-          "Months that are not listed: off. Start: so that the last zone ends 10 minutes before the"
+          "Months that are not listed: off. Start: so that all zones end 10 minutes before the"
               + " month's earliest sunrise, if all are due on one day (common practice), by the"
               + " clock with its summer time. Needed: by the thirstiest bed of the zone, for grown"
               + " plants in a usual year; after good rain skip a watering, newly planted beds"
@@ -115,16 +115,25 @@ public final class TimetableTable implements TableMaker {
   }
 
   /** How long the open tap takes to bring one watering into the tank; empty without one. */
-  static Optional<Integer> fillMinutes(
+  static Optional<Derived<Integer>> fillMinutes(
       int zone, ZoneTimes.Month month, Derived<Flow> open, Facts facts) {
     return TankZone.of(zone, facts)
-        .map(z -> TankLevelTable.watering(z, month).value())
-        .map(w -> w.cubicMetres() / open.value().cubicMetresPerSecond() / 60)
-        .map(minutes -> (int) Math.ceil(minutes));
+        .map(z -> TankLevelTable.watering(z, month))
+        .map(
+            water ->
+                Derived.by("whole minutes, up, of water of a watering / flow of the open tap", SET)
+                    .from("water of a watering", water)
+                    .from("flow of the open tap", open)
+                    .gives(
+                        (int)
+                            Math.ceil(
+                                water.value().cubicMetres()
+                                    / open.value().cubicMetresPerSecond()
+                                    / 60)));
   }
 
   private static Cell fill(int zone, ZoneTimes.Month month, Derived<Flow> open, Facts facts) {
-    return fillMinutes(zone, month, open, facts).map(Cell::number).orElse(Cell.BLANK);
+    return fillMinutes(zone, month, open, facts).map(Cell::of).orElse(Cell.BLANK);
   }
 
   /** Whether a tank waters it whose water does not run into its lines by itself. */
@@ -156,11 +165,11 @@ public final class TimetableTable implements TableMaker {
     boolean isSplit = month.program().turns() > 1;
     return List.of(
         Cell.text(Months.name(month.month())),
-        Cell.number(month.program().everyDays()),
+        Cell.of(month.everyDays()),
         Starts.cell(month.start()),
-        Cell.number(month.program().turns()),
-        Cell.number(month.program().turnMinutes()),
-        isSplit ? Cell.number((int) month.soak().minutes()) : Cell.BLANK,
+        Cell.of(month.turns()),
+        Cell.of(month.turnMinutes()),
+        isSplit ? Cell.of(month.soakMinutes()) : Cell.BLANK,
         Cell.of(month.need()),
         Cell.of(
             Derived.by("turns × time of a turn × days / days apart", SET)
@@ -169,6 +178,6 @@ public final class TimetableTable implements TableMaker {
                 .from("days", days)
                 .from("days apart", month.program().everyDays())
                 .gives(TimeSpan.minutes(month.program().monthMinutes(days)))),
-        Cell.number(month.minutesAWeek()));
+        Cell.of(month.minutesAWeek()));
   }
 }

@@ -9,6 +9,7 @@ import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.ground.Surface;
 import yardloom.kernel.plan.Plan;
+import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.TimeSpan;
 import yardloom.water.drip.DripRun;
@@ -21,23 +22,39 @@ import yardloom.water.timetable.formula.TimerProgram;
  *
  * @param rate of the fastest of them
  * @param intake of the soil; empty where nothing is known
- * @param longest minutes; infinite where the soil keeps up
+ * @param limit the longest turn; empty where the soil keeps up
  */
-record Turns(Length rate, Optional<Length> intake, double longest) {
+record Turns(Length rate, Optional<Length> intake, Optional<Derived<TimeSpan>> limit) {
+  private static final Source CYCLE_SOAK =
+      Source.commonPractice("cycle and soak: a turn ends before water runs off");
+
   static Turns of(Plan plan, Facts in, List<DripRun> runs) {
-    Length rate =
+    Derived<Length> rate =
         runs.stream()
-            .map(r -> BedHydraulics.of(r.bed(), in).outflow().rate().value())
-            .max(Comparator.naturalOrder())
+            .map(r -> BedHydraulics.of(r.bed(), in).outflow().rate())
+            .max(Comparator.comparing(Derived::value))
             .orElseThrow();
-    Optional<Length> intake =
-        in.find(YardFacts.SOIL).flatMap(SoilProfile::intakePerHour).map(Derived::value);
-    double longest =
+    Optional<Derived<Length>> intake = in.find(YardFacts.SOIL).flatMap(SoilProfile::intakePerHour);
+    return new Turns(
+        rate.value(),
+        intake.map(Derived::value),
         intake
-            .filter(i -> rate.compareTo(i) > 0)
-            .map(i -> CycleSoak.longestTurn(storage(plan, in, runs), rate, i).minutes())
-            .orElse(Double.POSITIVE_INFINITY);
-    return new Turns(rate, intake, longest);
+            .filter(i -> rate.value().compareTo(i.value()) > 0)
+            .map(i -> limit(storage(plan, in, runs), rate, i)));
+  }
+
+  private static Derived<TimeSpan> limit(
+      Derived<Length> storage, Derived<Length> rate, Derived<Length> intake) {
+    return Derived.by("storage / (application rate − intake) × 1 h", CYCLE_SOAK)
+        .from("storage", storage)
+        .from("application rate", rate)
+        .from("intake", intake)
+        .gives(CycleSoak.longestTurn(storage.value(), rate.value(), intake.value()));
+  }
+
+  /** In minutes; infinite where the soil keeps up. */
+  double longest() {
+    return limit.map(l -> l.value().minutes()).orElse(Double.POSITIVE_INFINITY);
   }
 
   /** The wait between the turns of a program, in whole minutes; none where it has one turn. */
@@ -49,7 +66,7 @@ record Turns(Length rate, Optional<Length> intake, double longest) {
         .orElse(TimeSpan.ZERO);
   }
 
-  private static Length storage(Plan plan, Facts in, List<DripRun> runs) {
+  private static Derived<Length> storage(Plan plan, Facts in, List<DripRun> runs) {
     Optional<Surface> surface = plan.attributes().get(Surface.KEY);
     double steepest =
         runs.stream()
@@ -57,6 +74,6 @@ record Turns(Length rate, Optional<Length> intake, double longest) {
             .mapToDouble(s -> s.ratio())
             .max()
             .orElse(0);
-    return SurfaceStorage.of(in.get(YardFacts.SOIL).texture(), steepest).value();
+    return SurfaceStorage.of(in.get(YardFacts.SOIL).texture(), steepest);
   }
 }

@@ -29,6 +29,7 @@ public record ZoneTimes(int zone, List<Month> months) {
    * @param need run time that it asks for in the month
    * @param soak wait after each turn but the last
    * @param start of the first turn, by the clock; empty where sunrise is not known
+   * @param limits what holds days apart and turns
    */
   public record Month(
       int month,
@@ -36,10 +37,54 @@ public record ZoneTimes(int zone, List<Month> months) {
       Derived<TimeSpan> need,
       TimerProgram program,
       TimeSpan soak,
-      Optional<LocalTime> start) {
+      Optional<LocalTime> start,
+      Limits limits) {
+    private static final double WEEK_DAYS = 7;
+
     /** A week's share of the need, for who opens the valve by hand. */
-    public int minutesAWeek() {
-      return (int) Math.round(need.value().minutes() * 7 / Months.days(month));
+    Derived<Integer> minutesAWeek() {
+      return ofNeed("whole minutes of run time needed × 7 / days of the month")
+          .gives((int) Math.round(need.value().minutes() * WEEK_DAYS / Months.days(month)));
+    }
+
+    private Derived.Builder ofNeed(String formula) {
+      return Derived.by(formula, Limits.SET)
+          .from("run time needed", need)
+          .from("days of the month", Months.days(month));
+    }
+
+    /** Days from one watering to the next. */
+    Derived<Integer> everyDays() {
+      Derived.Builder why =
+          ofNeed(
+              "whole days apart: as seldom as the driest plant allows, 7 at most, or oftener for"
+                  + " whole minutes and short nights");
+      limits.canWait().ifPresent(wait -> why.from("the driest plant can wait", wait));
+      return why.gives(program.everyDays());
+    }
+
+    /** Turns on a day of watering. */
+    Derived<Integer> turns() {
+      return limits.turns(program.turns(), program.turnMinutes());
+    }
+
+    /** Minutes of one turn. */
+    Derived<Integer> turnMinutes() {
+      return ofNeed("whole minutes of run time needed × days apart / days of the month / turns")
+          .from("days apart", everyDays())
+          .from("turns", turns())
+          .gives(program.turnMinutes());
+    }
+
+    /** Minutes between an end and the next start. */
+    Derived<Integer> soakMinutes() {
+      Derived.Builder why =
+          Derived.by(
+              "whole minutes until what stands on the soil has gone, or until other zones have had"
+                  + " their turn",
+              Limits.SET);
+      limits.longestTurn().ifPresent(longest -> why.from("longest turn", longest));
+      return why.from("turn", TimeSpan.minutes(program.turnMinutes())).gives((int) soak.minutes());
     }
   }
 

@@ -56,4 +56,10 @@ public record PeakNeed(int month, List<Derived<Volume>> monthly) {
   public double dailyM3() {
     return daily(monthly, month);
   }
+
+  /** How long a dripline runs for a day of its thirstiest month at the flow it is rated for. */
+  static double hours(DripRun run, List<WaterDemand> demands) {
+    double flow = run.totals().rated().value().cubicMetresPerSecond();
+    return of(run, demands).map(p -> p.dailyM3() / flow).orElse(0.0);
+  }
 }

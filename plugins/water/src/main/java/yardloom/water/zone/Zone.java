@@ -5,6 +5,7 @@ import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.ElementId;
+import yardloom.kernel.plan.Plan;
 import yardloom.kernel.table.NameRuns;
 import yardloom.kernel.unit.Flow;
 import yardloom.water.drip.DripRun;
@@ -25,6 +26,11 @@ public record Zone(
 
   public Zone {
     beds = List.copyOf(beds);
+  }
+
+  /** Whether the plan makes zones of its own; those come first. */
+  public static boolean areByHand(Plan plan) {
+    return !plan.attributes().all(HandZone.KEY).isEmpty();
   }
 
   /** The zone of that number, which is one of the plan's. */

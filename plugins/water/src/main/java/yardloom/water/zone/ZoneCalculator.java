@@ -14,6 +14,7 @@ import yardloom.kernel.fact.Derived;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.fact.Sink;
+import yardloom.kernel.plan.Attributes;
 import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
@@ -29,6 +30,7 @@ import yardloom.water.zone.formula.Zoning;
 public final class ZoneCalculator implements Calculator {
   private static final Source PACKING =
       Source.commonPractice("beds of like need share a valve as far as the supply allows");
+  private static final Source GIVEN = Source.plan("watering zones of the plan");
   private static final Source SET = Source.commonPractice("what the head assembly lets through");
 
   @Override
@@ -57,18 +59,20 @@ public final class ZoneCalculator implements Calculator {
       String name = run.bed().toString();
       runs.put(name, run);
       flows.put(name, run.flowAt(at));
-      double hours =
-          PeakNeed.of(run, in.all(WaterDemand.KEY))
-              .map(p -> p.dailyM3() / run.totals().rated().value().cubicMetresPerSecond())
-              .orElse(0.0);
+      double hours = PeakNeed.hours(run, in.all(WaterDemand.KEY));
       double flow = flows.get(name).value().litresPerHour();
       loads.add(new Zoning.Load(name, flow, hours, light(sun, run.bed())));
     }
     Derived<Flow> limit = Supply.limit(plan);
     int number = 0;
-    for (List<Zoning.Load> group : Zoning.zones(loads, limit.value().litresPerHour())) {
+    List<List<Zoning.Load>> groups = byHand(plan, loads, runs);
+    int given = groups.size();
+    List<Zoning.Load> rest = new ArrayList<>(loads);
+    groups.forEach(rest::removeAll);
+    groups.addAll(Zoning.zones(rest, limit.value().litresPerHour()));
+    for (List<Zoning.Load> group : groups) {
       number++;
-      Derived.Builder why = Derived.by("sum over beds", PACKING);
+      Derived.Builder why = Derived.by("sum over beds", number <= given ? GIVEN : PACKING);
       Flow flow = Flow.ZERO;
       for (Zoning.Load load : group) {
         flow = flow.plus(flows.get(load.name()).value());
@@ -76,8 +80,30 @@ public final class ZoneCalculator implements Calculator {
       }
       List<ElementId> beds = group.stream().map(l -> runs.get(l.name()).bed()).toList();
       out.give(YardFacts.WATERING_VALVES, new WateringValve(number, beds));
-      out.give(Zone.KEY, new Zone(number, group.get(0).light(), beds, why.gives(flow), limit));
+      out.give(Zone.KEY, new Zone(number, light(group), beds, why.gives(flow), limit));
     }
+  }
+
+  /** The zones that the plan makes, those without any dripline left out. */
+  private static List<List<Zoning.Load>> byHand(
+      Plan plan, List<Zoning.Load> loads, Map<String, DripRun> runs) {
+    List<List<Zoning.Load>> groups = new ArrayList<>();
+    for (Attributes.Entry<HandZone> zone : plan.attributes().all(HandZone.KEY)) {
+      List<Zoning.Load> group =
+          loads.stream()
+              .filter(l -> zone.value().names().contains(runs.get(l.name()).bed().name()))
+              .toList();
+      if (!group.isEmpty()) {
+        groups.add(group);
+      }
+    }
+    return groups;
+  }
+
+  /** That of all its beds; nothing where they differ, as in a zone made by hand they may. */
+  private static String light(List<Zoning.Load> group) {
+    String first = group.get(0).light();
+    return group.stream().allMatch(l -> l.light().equals(first)) ? first : "";
   }
 
   /** What stands behind the head assembly while nothing runs: no zone takes more than at that. */

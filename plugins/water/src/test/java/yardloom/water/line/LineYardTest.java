@@ -87,6 +87,7 @@ class LineYardTest {
         "barrel",
         Point.metres(x, y),
         "roof",
+        null,
         tank -> {
           TankWords.round(tank, m(0.57), m(heightM), 1);
           TankWords.stand(tank, m(standM));
@@ -188,6 +189,7 @@ class LineYardTest {
         "row",
         Point.metres(0, 0),
         "roof",
+        null,
         tank -> TankWords.box(tank, m(0.8), m(0.6), m(1.1), 3));
     HeadWords.supply(new PlanScope(other, HERE), null, null, "row");
     Trenches.Trench three = run(other.freeze()).get(Trenches.KEY).trenches().get(0);
@@ -428,9 +430,9 @@ class LineYardTest {
       double first = 0;
       for (ZoneLine.PipeRun run : zone.runs()) {
         Pressure before =
-            run.from() < 0 ? zone.behind().value() : zone.runs().get(run.from()).end();
-        assertTrue(run.end().compareTo(before) < 0);
-        first += run.from() < 0 ? run.flow().litresPerHour() : 0;
+            run.from() < 0 ? zone.behind().value() : zone.runs().get(run.from()).end().value();
+        assertTrue(run.end().value().compareTo(before) < 0);
+        first += run.from() < 0 ? run.flow().value().litresPerHour() : 0;
         assertTrue(run.speed().value().metres() <= 1.524 + 1e-9);
       }
       assertEquals(flow, first, flow * 1e-9);

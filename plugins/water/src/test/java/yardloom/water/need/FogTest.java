@@ -2,11 +2,15 @@ package yardloom.water.need;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import yardloom.facts.ClimateNormals;
+import yardloom.facts.YardFacts;
 import yardloom.kernel.fact.Derived;
 import yardloom.kernel.plan.Attributes.Entry;
 import yardloom.kernel.plan.Draft;
@@ -16,8 +20,12 @@ import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.problem.SourceRef;
 import yardloom.kernel.scope.PlanScope;
 import yardloom.kernel.source.Source;
+import yardloom.kernel.table.Column;
+import yardloom.kernel.table.Table;
 import yardloom.kernel.unit.Length;
+import yardloom.kernel.unit.Temperature;
 import yardloom.kernel.unit.UnitSystem;
+import yardloom.water.RoofYard;
 
 /** Fog that drips, from its word to what counts in a month. */
 class FogTest {
@@ -60,5 +68,30 @@ class FogTest {
             .problems()
             .get(0)
             .code());
+  }
+
+  /** In the table the fog has its own column between the rain and what of it counts. */
+  @Test
+  void fog_standsBehindTheRain() {
+    RoofYard yard = new RoofYard();
+    List<ClimateNormals.Month> months = new ArrayList<>();
+    List<Length> fog = new ArrayList<>();
+    for (int m = 0; m < 12; m++) {
+      months.add(
+          new ClimateNormals.Month(
+              Length.millimetres(40 + m),
+              Temperature.celsius(15),
+              Optional.empty(),
+              Optional.empty()));
+      fog.add(Length.millimetres(3 + m));
+    }
+    yard.give(
+        YardFacts.CLIMATE, new ClimateNormals("x", months, Source.plan("x"), Source.plan("x")));
+    NeedWords.fogDrip(yard.plan(), fog, "a gauge");
+    Table table = RoofYard.table(yard.outcome(), "water-by-month");
+    List<String> ids = table.columns().stream().map(Column::id).toList();
+    assertEquals(List.of("month", "reference-et", "rain", "fog"), ids.subList(0, 4));
+    String july = RoofYard.printed(table).get(6);
+    assertTrue(july.matches("Jul \\| [^|]*\\| 46(\\.0)? \\| 9(\\.0)? \\|.*"), july);
   }
 }

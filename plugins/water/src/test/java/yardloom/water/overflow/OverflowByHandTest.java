@@ -73,11 +73,7 @@ class OverflowByHandTest {
   @Test
   void overflow_endsTenFeetFromHouses() {
     RoofYard near = led(butt(), 5, 12, 75).house(RoofYard.box(14, 8, 3, 4));
-    assertEquals(
-        List.of(
-            "the overflow of 'butt' ends 2.0 m from 'house' (the overflow of 'butt' ends 6.6 ft"
-                + " from 'house')"),
-        said(near));
+    assertEquals(List.of("the overflow of 'butt' ends 2.00 m (6.6 ft) from 'house'"), said(near));
     assertEquals(List.of(), said(led(butt(), 5, 12, 75).house(RoofYard.box(15.1, 8, 3, 4))));
   }
 
@@ -111,7 +107,8 @@ class OverflowByHandTest {
   }
 
   private static RoofYard basin(RoofYard yard, double depthM, String drains) {
-    OverflowWords.basin(yard.plan(), "hollow", RoofYard.box(30, 0, 4, 3), drains, m(depthM), null);
+    OverflowWords.basin(
+        yard.plan(), "hollow", RoofYard.box(30, 0, 4, 3), drains, m(depthM), null, null);
     return yard;
   }
 
@@ -159,7 +156,7 @@ class OverflowByHandTest {
     assertTrue(slow.said("water.basin").get(0).contains("it stands full for 25 hours"));
     RoofYard near = basin(new RoofYard(), 0.2, "main").house(RoofYard.box(36, 0, 3, 3));
     assertEquals(
-        List.of("basin 'hollow': it lies 2.0 m (it lies 6.6 ft) from a building"),
+        List.of("basin 'hollow': it lies 2.00 m (6.6 ft) from a building"),
         near.said("water.basin"));
     assertEquals(
         List.of("basin 'hollow': it lies beyond the lot"),
@@ -198,13 +195,17 @@ class OverflowByHandTest {
     refused(() -> OverflowWords.rainGarden(yard.plan(), "main", 3, null, 1.1));
     Shape box = RoofYard.box(30, 0, 4, 3);
     Length two = Length.inches(2);
-    refused(() -> OverflowWords.basin(yard.plan(), "a", box, "main", Length.inches(1.9), null));
-    refused(() -> OverflowWords.basin(yard.plan(), "a", box, "main", Length.inches(24.1), null));
-    refused(() -> OverflowWords.basin(yard.plan(), "a", box, "main", two, Length.inches(0.09)));
-    refused(() -> OverflowWords.basin(yard.plan(), "a", box, "main", two, Length.inches(20.1)));
-    OverflowWords.basin(yard.plan(), "a", box, "main", two, Length.inches(0.1));
-    OverflowWords.basin(yard.plan(), "b", box, "main", Length.inches(24), Length.inches(20));
-    refused(() -> OverflowWords.basin(yard.plan(), "a", box, "main", two, null));
+    refused(
+        () -> OverflowWords.basin(yard.plan(), "a", box, "main", Length.inches(1.9), null, null));
+    refused(
+        () -> OverflowWords.basin(yard.plan(), "a", box, "main", Length.inches(24.1), null, null));
+    refused(
+        () -> OverflowWords.basin(yard.plan(), "a", box, "main", two, Length.inches(0.09), null));
+    refused(
+        () -> OverflowWords.basin(yard.plan(), "a", box, "main", two, Length.inches(20.1), null));
+    OverflowWords.basin(yard.plan(), "a", box, "main", two, Length.inches(0.1), null);
+    OverflowWords.basin(yard.plan(), "b", box, "main", Length.inches(24), Length.inches(20), null);
+    refused(() -> OverflowWords.basin(yard.plan(), "a", box, "main", two, null, null));
     refused(() -> led(yard, 5, 12, 12));
     refused(() -> led(yard, 5, 12, 306));
     Point at = Point.metres(0, 0);

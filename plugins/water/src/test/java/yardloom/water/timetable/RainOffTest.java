@@ -146,7 +146,8 @@ class RainOffTest {
         told().gives(TimeSpan.minutes(620)),
         new TimerProgram(2, 1, minutes),
         TimeSpan.ZERO,
-        Optional.empty());
+        Optional.empty(),
+        Limits.NONE);
   }
 
   /** 180 mm of ET and no rain in June, 155 and 62 in July; soil of 170 mm/m, 0.6 m deep. */

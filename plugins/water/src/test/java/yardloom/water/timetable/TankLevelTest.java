@@ -57,7 +57,8 @@ class TankLevelTest {
         told().gives(TimeSpan.minutes(700)),
         program,
         TimeSpan.minutes(40),
-        Optional.empty());
+        Optional.empty(),
+        Limits.NONE);
   }
 
   /**
@@ -73,6 +74,7 @@ class TankLevelTest {
         "cistern",
         Point.metres(3, 2),
         "roof",
+        null,
         t -> TankWords.box(t, Length.metres(0.5), Length.metres(0.8), Length.metres(1.25), 2));
     Plan plan = draft.freeze();
     TankPlan tank = plan.attributes().all(TankPlan.KEY).get(0).value();

@@ -52,7 +52,8 @@ class TimerPageTest {
         Derived.by("told", Source.commonPractice("told")).gives(TimeSpan.minutes(needMin)),
         program,
         TimeSpan.minutes(soak),
-        Optional.of(LocalTime.of(4, 5)));
+        Optional.of(LocalTime.of(4, 5)),
+        Limits.NONE);
   }
 
   /**
@@ -111,6 +112,7 @@ class TimerPageTest {
         "cistern",
         Point.metres(3, 2),
         "roof",
+        null,
         t -> TankWords.box(t, Length.metres(0.5), Length.metres(0.8), Length.metres(1.25), 2));
     Plan plan = draft.freeze();
     TankPlan tank = plan.attributes().all(TankPlan.KEY).get(0).value();

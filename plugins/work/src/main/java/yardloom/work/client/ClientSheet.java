@@ -5,10 +5,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
 import yardloom.facts.Harvest;
 import yardloom.facts.LawnWater;
 import yardloom.facts.YardFacts;
 import yardloom.facts.ground.OpenGround;
+import yardloom.facts.mulch.DropPile;
 import yardloom.facts.mulch.MulchTotals;
 import yardloom.facts.mulch.TopUp;
 import yardloom.facts.work.SheetPage;
@@ -64,7 +66,8 @@ public final class ClientSheet implements SheetMaker {
         YardFacts.LAWN_WATER,
         YardFacts.STANDS,
         YardFacts.CLIMATE,
-        YardFacts.REFERENCE_ET);
+        YardFacts.REFERENCE_ET,
+        YardFacts.PILES);
   }
 
   @Override
@@ -81,8 +84,8 @@ public final class ClientSheet implements SheetMaker {
       panels.add(new Panel.Before("As it stands", "As planned, when grown", before));
     }
     panels.add(new Panel.Notes("In short", summary(plan, facts, totals.get(), phases)));
-    panels.add(new Panel.Notes("What we need from you", asks()));
-    TableFormat format = new TableFormat(plan.info().units(), plan.info().currency());
+    panels.add(new Panel.Notes("What we need from you", asks(facts.all(YardFacts.PILES))));
+    TableFormat format = TableFormat.of(plan.info());
     // What it brings, else what it asks for, seen at one look; the tables stand in the report.
     Optional<Panel.Figure> chart = Optional.empty();
     // The rest fills what room is left: a client reads one page.
@@ -108,8 +111,7 @@ public final class ClientSheet implements SheetMaker {
     lines.add(
         (OpenGround.hasCardboard(plan) ? "Cardboard, compost" : "Compost")
             + " and wood chips over "
-            + new TableFormat(units, plan.info().currency())
-                .withUnit(Measure.AREA, totals.ground().value())
+            + TableFormat.of(plan.info()).withUnit(Measure.AREA, totals.ground().value())
             + " of ground: "
             + Say.volume(totals.chips().value(), units)
             + " of chips and "
@@ -223,14 +225,13 @@ public final class ClientSheet implements SheetMaker {
 
   private static String lessThanLawn(Plan plan, LawnWater water) {
     return "Once grown it takes about "
-        + new TableFormat(plan.info().units(), plan.info().currency())
+        + TableFormat.of(plan.info())
             .withUnit(Measure.WATER, YieldInWords.twoDigits(plan, water.yearlySaving()))
         + " less from the tap in an average year than the watered lawn did.";
   }
 
   private static String money(Plan plan, Money money) {
-    return new TableFormat(plan.info().units(), plan.info().currency())
-        .withUnit(Measure.MONEY, money);
+    return TableFormat.of(plan.info()).withUnit(Measure.MONEY, money);
   }
 
   /** The phases, narrow enough for the page; what follows what stands on the work sheet. */
@@ -266,12 +267,17 @@ public final class ClientSheet implements SheetMaker {
     }
   }
 
-  private static List<String> asks() {
+  private static List<String> asks(List<DropPile> piles) {
+    String spots =
+        piles.stream()
+            .map(p -> "\"" + p.spot().name() + "\"")
+            .distinct()
+            .collect(Collectors.joining(" and "));
     return List.of(
         "Have buried lines marked; tell us of private ones.",
         "Ask what the town and the owners' association allow.",
         "Tell us of wells, tanks, septic fields and lead tests.",
-        "Keep the drive free for deliveries.",
+        "Keep " + (spots.isEmpty() ? "the way in" : spots) + " free for deliveries.",
         "Say which plants stay, and which weeds came back.");
   }
 }

@@ -35,7 +35,7 @@ final class KeyFigures {
             .column(Column.text("amount", "Amount"));
     this.plan = plan;
     this.facts = facts;
-    this.format = new TableFormat(plan.info().units(), plan.info().currency());
+    this.format = TableFormat.of(plan.info());
   }
 
   static Table of(Plan plan, Facts facts) {

@@ -17,7 +17,7 @@ final class YieldInWords {
 
   /** Such as {@code 120 to 310 lb}. */
   static String range(Plan plan, Harvest harvest) {
-    TableFormat format = new TableFormat(plan.info().units(), plan.info().currency());
+    TableFormat format = TableFormat.of(plan.info());
     Cell low = Cell.of(twoDigits(plan, harvest.low().value()));
     return format.text(Column.of("low", "Low", Measure.MASS), low)
         + " to "

@@ -6,6 +6,7 @@ import java.util.Set;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
+import yardloom.kernel.table.AddingUp;
 import yardloom.kernel.table.Audience;
 import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Chart;
@@ -68,8 +69,14 @@ public final class CostTable implements TableMaker {
       return table.build();
     }
     CostEstimate cost = found.get();
-    cost.rows().forEach(r -> table.row(cells(r)));
-    table.total(cells(cost.total()));
+    List<Cell> likely =
+        AddingUp.money(
+            cost.rows().stream().map(CostEstimate.Row::likely).toList(),
+            cost.total().likely().value());
+    for (int i = 0; i < likely.size(); i++) {
+      table.row(cells(cost.rows().get(i), likely.get(i)));
+    }
+    table.total(cells(cost.total(), Cell.of(cost.total().likely())));
     if (cost.demo()) {
       table.note(DEMO);
     }
@@ -82,20 +89,16 @@ public final class CostTable implements TableMaker {
     }
     return table
         .note(
-            "All likely: every amount, price and pace at its likely value; these rows add up. One in"
-                + " ten cases lies below P10, one in ten above P90; those do not add up, because not"
-                + " everything goes wrong at once.")
+            "All likely: every amount, price and pace at its likely value; these rows add up. One"
+                + " in ten cases lies below P10, one in ten above P90; those do not add up, because"
+                + " not everything goes wrong at once.")
         .note("Without taxes, permits, disposal and hired machines.")
         .build();
   }
 
-  private static Cell[] cells(CostEstimate.Row row) {
+  private static Cell[] cells(CostEstimate.Row row, Cell likely) {
     return new Cell[] {
-      Cell.text(row.item()),
-      Cell.of(row.likely()),
-      Cell.of(row.p10()),
-      Cell.of(row.p50()),
-      Cell.of(row.p90())
+      Cell.text(row.item()), likely, Cell.of(row.p10()), Cell.of(row.p50()), Cell.of(row.p90())
     };
   }
 
@@ -105,7 +108,7 @@ public final class CostTable implements TableMaker {
   }
 
   private static String labour(Plan plan, LabourRate rate) {
-    TableFormat format = new TableFormat(plan.info().units(), plan.info().currency());
+    TableFormat format = TableFormat.of(plan.info());
     return "An hour of labour is billed at wage "
         + format.withUnit(Measure.MONEY, rate.wage())
         + " plus "

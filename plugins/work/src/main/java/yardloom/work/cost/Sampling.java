@@ -1,6 +1,5 @@
 package yardloom.work.cost;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
@@ -33,18 +32,18 @@ public final class Sampling {
 
   private static final long SEED = 20_110_801L;
 
-  private final List<double[]> draws = new ArrayList<>();
+  /** All inputs of each draw. */
+  private final double[][] draws;
 
   /** Draws all inputs. */
   public Sampling(List<Spread> inputs) {
     SplittableRandom random = new SplittableRandom(SEED);
-    for (Spread input : inputs) {
-      double[] drawn = new double[SAMPLES];
+    draws = new double[SAMPLES][inputs.size()];
+    for (int d = 0; d < inputs.size(); d++) {
       int[] slices = shuffled(random);
       for (int i = 0; i < SAMPLES; i++) {
-        drawn[i] = quantile(input, (slices[i] + random.nextDouble()) / SAMPLES);
+        draws[i][d] = quantile(inputs.get(d), (slices[i] + random.nextDouble()) / SAMPLES);
       }
-      draws.add(drawn);
     }
   }
 
@@ -77,15 +76,14 @@ public final class Sampling {
    */
   public record Percentiles(double p10, double p50, double p90) {}
 
-  /** The percentiles of {@code result}, given all inputs of one draw in their order. */
+  /**
+   * The percentiles of {@code result}, given all inputs of one draw in their order, which it leaves
+   * as they are.
+   */
   public Percentiles of(ToDoubleFunction<double[]> result) {
     double[] values = new double[SAMPLES];
-    double[] inputs = new double[draws.size()];
     for (int i = 0; i < SAMPLES; i++) {
-      for (int d = 0; d < inputs.length; d++) {
-        inputs[d] = draws.get(d)[i];
-      }
-      values[i] = result.applyAsDouble(inputs);
+      values[i] = result.applyAsDouble(draws[i]);
     }
     Arrays.sort(values);
     return new Percentiles(at(values, 0.1), at(values, 0.5), at(values, 0.9));

@@ -1,8 +1,9 @@
 package yardloom.work.crew;
 
 import java.util.ArrayList;
-import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import yardloom.facts.YardFacts;
 import yardloom.facts.work.SheetPage;
@@ -96,23 +97,29 @@ public final class CrewBooklet implements SheetMaker {
   }
 
   /**
-   * The crew's kit, then for each phase by name what to mind in it; a sentence stands where it
-   * first holds.
+   * The crew's kit, then what to mind, each sentence once behind the names of all phases in which
+   * it holds: a crew that joins late reads those of its own.
    */
   private static List<String> everyDay(Plan plan, List<PhaseTime> phases) {
+    Map<String, List<String>> phasesOf = new LinkedHashMap<>();
+    for (PhaseTime time : phases) {
+      CrewTables.texts(time.phase().cautions(), plan)
+          .forEach(
+              caution ->
+                  phasesOf
+                      .computeIfAbsent(caution, c -> new ArrayList<>())
+                      .add(time.phase().title(plan)));
+    }
+    Map<List<String>, List<String>> together = new LinkedHashMap<>();
+    phasesOf.forEach(
+        (caution, in) -> together.computeIfAbsent(in, p -> new ArrayList<>()).add(caution));
     List<String> lines = new ArrayList<>();
     lines.add(
         "Crew of "
             + WorkSettings.of(plan).crew()
             + ". Bring gloves, water, first aid and this booklet.");
-    Set<String> said = new HashSet<>();
-    for (PhaseTime time : phases) {
-      List<String> cautions =
-          CrewTables.texts(time.phase().cautions(), plan).stream().filter(said::add).toList();
-      if (!cautions.isEmpty()) {
-        lines.add(time.phase().title(plan) + ": " + String.join(" ", cautions));
-      }
-    }
+    together.forEach(
+        (in, cautions) -> lines.add(String.join(", ", in) + ": " + String.join(" ", cautions)));
     return lines;
   }
 }

@@ -15,6 +15,7 @@ import yardloom.facts.BillLine;
 import yardloom.facts.DigCall;
 import yardloom.facts.PlantingWindow;
 import yardloom.facts.YardFacts;
+import yardloom.facts.mulch.BulkLoads;
 import yardloom.facts.mulch.LaidLayer;
 import yardloom.facts.mulch.Material;
 import yardloom.facts.mulch.MulchSurface;
@@ -40,6 +41,16 @@ import yardloom.work.phase.PlantingVisit;
 /** What is done, laid and ordered, under a heading for each phase. */
 final class CrewTables {
   private static final String TICK = "[  ]";
+
+  /** Phases in which the ground is opened deeper than a trowel goes. */
+  private static final Set<WorkPhase> DIGGING =
+      Set.of(WorkPhase.EARTH, WorkPhase.BUILD, WorkPhase.EDGE, WorkPhase.TREES);
+
+  /**
+   * Working days for which marks of buried lines are trusted; states and services differ (common
+   * practice).
+   */
+  private static final int MARKS_LAST_DAYS = 10;
 
   /**
    * Such as {@code (Thymus vulgaris)}, which stands in the planting table; it may hold brackets.
@@ -68,6 +79,11 @@ final class CrewTables {
       if (!first.isEmpty()) {
         table.row(Cell.BLANK, Cell.text(first));
       }
+      if (isMarkedLongAgo(time, phases)) {
+        table.row(
+            Cell.text(TICK),
+            Cell.text("Marks have faded: have the lines marked anew" + call + "."));
+      }
       for (String step : texts(time.phase().steps(), plan)) {
         table.row(Cell.text(TICK), Cell.text(step.replace(DigCall.IN_TEXT, call)));
       }
@@ -75,6 +91,14 @@ final class CrewTables {
       trucks(time).ifPresent(loads -> table.row(Cell.text(TICK), Cell.text(loads)));
     }
     return table.build();
+  }
+
+  /** Whether holes are dug in a phase so late that marks are no longer valid. */
+  private static boolean isMarkedLongAgo(PhaseTime time, List<PhaseTime> phases) {
+    return DIGGING.contains(time.phase().id())
+        && phases.stream()
+            .filter(p -> p.phase().id() == WorkPhase.MARK)
+            .anyMatch(marks -> time.lastDay() - marks.lastDay() > MARKS_LAST_DAYS);
   }
 
   private static String beforeSteps(PhaseTime time) {
@@ -100,7 +124,11 @@ final class CrewTables {
         String day = d.date().map(DayList::brief).orElse("working day " + d.day());
         byDay
             .computeIfAbsent(day, x -> new ArrayList<>())
-            .add(brief(d.item()) + " " + Say.volume(d.load(), plan.info().units()));
+            .add(
+                brief(d.item())
+                    + " "
+                    + Say.volume(d.load(), plan.info().units())
+                    + (d.load().compareTo(BulkLoads.LEAST) < 0 ? ", fetched or in bags" : ""));
       }
     }
     return byDay.isEmpty()
@@ -150,13 +178,17 @@ final class CrewTables {
     }
     double hours = visit.hours(byKind);
     String takes = hours > 0 ? ", " + Say.number(hours) + " h: " : ": ";
-    return "Come again on " + TableFormat.date(visit.date()) + takes + kinds;
+    String marks = time.phase().id() == WorkPhase.TREES ? " Have lines marked anew before." : "";
+    return "Come again on " + TableFormat.date(visit.date()) + takes + kinds + marks;
   }
 
   private static String when(PhaseTime time) {
     String hours = time.hours() > 0 ? ", " + Say.number(time.hours()) + " h" : "";
     if (time.start().isEmpty()) {
-      return "working day " + time.firstDay() + hours;
+      return (time.days() == 1
+              ? "working day " + time.firstDay()
+              : "working days " + time.firstDay() + " to " + time.lastDay())
+          + hours;
     }
     LocalDate from = time.start().get();
     LocalDate to = time.end().orElseThrow();

@@ -84,8 +84,10 @@ public final class DeliveryCalculator implements Calculator {
   private static List<Truck> trucks(BulkLoads loads, Optional<String> spot) {
     List<Truck> trucks = new ArrayList<>();
     Volume left = loads.order().value();
-    for (int i = 0; i < loads.likely().value(); i++) {
-      Volume load = left.min(loads.each().value());
+    int count = loads.likely().value();
+    for (int i = 0; i < count; i++) {
+      // The last takes what is left, also when that is a little more than a load.
+      Volume load = i == count - 1 ? left : left.min(loads.each().value());
       trucks.add(new Truck(loads.item(), load, spot));
       left = left.minus(load);
     }

@@ -2,6 +2,7 @@ package yardloom.work.delivery;
 
 import java.util.List;
 import java.util.Set;
+import yardloom.facts.mulch.BulkLoads;
 import yardloom.facts.work.SheetPage;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
@@ -13,13 +14,9 @@ import yardloom.kernel.table.OnPaper;
 import yardloom.kernel.table.SheetUse;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
-import yardloom.kernel.unit.Volume;
 
 /** Which truck comes on which day, and what it tips where. */
 public final class DeliveryTable implements TableMaker {
-  /** Nobody sends a truck for less (common practice). */
-  private static final Volume TRUCK = Volume.cubicYards(1);
-
   @Override
   public String id() {
     return "work-deliveries";
@@ -77,7 +74,7 @@ public final class DeliveryTable implements TableMaker {
             + " at an even pace through the phase. Call the driver when half of a heap is left; put"
             + " a tarp under compost and under what is tipped on pavers, and over what lies"
             + " overnight.");
-    if (all.stream().anyMatch(d -> d.load().compareTo(TRUCK) < 0)) {
+    if (all.stream().anyMatch(d -> d.load().compareTo(BulkLoads.LEAST) < 0)) {
       table.note("Less than 1 cu yd (0.8 m³) is fetched by pickup or trailer, or comes in bags.");
     }
     if (all.stream().anyMatch(d -> d.spot().isEmpty())) {

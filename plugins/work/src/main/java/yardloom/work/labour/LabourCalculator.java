@@ -82,7 +82,9 @@ public final class LabourCalculator implements Calculator {
     Derived<Integer> once = Derived.by("one for the yard", ONCE).gives(1);
     tasks.add(task(local, new Job(WorkTask.MEET_MARKER, WorkPhase.MARK, once)));
     Derived<Integer> visits = WorkSettings.of(plan).visits();
-    if (visits.value() > 0) {
+    // Nobody comes twelve times to look at chips; a plan that names visits has its reasons.
+    boolean planted = in.all(YardFacts.JOBS).stream().anyMatch(job -> job.plant().isPresent());
+    if (visits.value() > 0 && (planted || !visits.equals(WorkSettings.VISITS))) {
       tasks.add(task(local, new Job(WorkTask.VISIT, WorkPhase.ESTABLISH, visits)));
     }
     tasks.stream()

@@ -55,7 +55,7 @@ public final class WorkWords {
       @Opt(
               name = "visits",
               help = "visits after the work to water and weed, through the first season",
-              fallback = "12")
+              fallback = "12 where something is planted")
           Number visits) {
     double people = crew == null ? 2 : crew.doubleValue();
     double hours = hoursPerDay == null ? 6 : hoursPerDay.doubleValue();

@@ -28,6 +28,7 @@ public record Phase(
     List<String> cautions) {
   private static final String IN_PLAN = "plan:";
   private static final String NOT_IN_PLAN = "no:";
+  private static final String FOLLOWS = "after:";
 
   public Phase {
     after = List.copyOf(after);
@@ -44,7 +45,9 @@ public record Phase(
   /**
    * The same with those texts only that hold where {@code tasks} are done: one that begins with
    * names of tasks, as in {@code [set_posts;hang_gate] Bring …}, where any of them is. {@code
-   * plan:} before a task asks for it in any phase of the plan, {@code no:} that it is in none.
+   * plan:} before a task asks for it in any phase of the plan, {@code no:} that it is in none, and
+   * {@code after:} before a phase that this one waits for it. What stands with a plus between must
+   * all hold.
    */
   public Phase doing(Set<WorkTask> tasks, Set<WorkTask> ofPlan) {
     return new Phase(
@@ -56,15 +59,17 @@ public record Phase(
         holding(cautions, tasks, ofPlan));
   }
 
-  private static List<String> holding(
-      List<String> texts, Set<WorkTask> tasks, Set<WorkTask> ofPlan) {
+  private List<String> holding(List<String> texts, Set<WorkTask> tasks, Set<WorkTask> ofPlan) {
     List<String> held = new ArrayList<>();
     for (String text : texts) {
       int end = text.startsWith("[") ? text.indexOf(']') : -1;
       boolean holds =
           end < 0
               || Arrays.stream(text.substring(1, end).split(";"))
-                  .anyMatch(name -> holds(name, tasks, ofPlan));
+                  .anyMatch(
+                      all ->
+                          Arrays.stream(all.split("\\+"))
+                              .allMatch(name -> holds(name, tasks, ofPlan)));
       if (holds) {
         held.add(text.substring(end + 1).strip());
       }
@@ -72,7 +77,11 @@ public record Phase(
     return held;
   }
 
-  private static boolean holds(String name, Set<WorkTask> tasks, Set<WorkTask> ofPlan) {
+  private boolean holds(String name, Set<WorkTask> tasks, Set<WorkTask> ofPlan) {
+    if (name.startsWith(FOLLOWS)) {
+      return after.contains(
+          WorkPhase.valueOf(name.substring(FOLLOWS.length()).toUpperCase(Locale.ROOT)));
+    }
     if (name.startsWith(IN_PLAN)) {
       return ofPlan.contains(task(name.substring(IN_PLAN.length())));
     }

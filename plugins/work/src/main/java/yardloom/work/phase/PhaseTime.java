@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import yardloom.facts.work.WorkPhase;
+import yardloom.facts.work.WorkTask;
 import yardloom.kernel.fact.FactKey;
 import yardloom.work.labour.WorkSettings;
 
@@ -33,6 +34,11 @@ public record PhaseTime(
 
   /** What comes after the crew has gone. */
   private static final Set<WorkPhase> AFTER = Set.of(WorkPhase.LATER, WorkPhase.ESTABLISH);
+
+  /** The same with those texts of its phase only that hold, see {@link Phase#doing}. */
+  PhaseTime doing(Set<WorkTask> tasks, Set<WorkTask> ofPlan) {
+    return new PhaseTime(phase.doing(tasks, ofPlan), begins, ends, hours, start, end, why);
+  }
 
   /** The same with its dates, if the work has a start. */
   PhaseTime dated(WorkSettings work) {

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.Set;
 import yardloom.facts.PlantingWindow;
 import yardloom.facts.YardFacts;
+import yardloom.facts.work.WorkPhase;
 import yardloom.kernel.check.Check;
 import yardloom.kernel.check.Finding;
 import yardloom.kernel.check.Severity;
@@ -17,8 +18,8 @@ import yardloom.kernel.source.Source;
 import yardloom.kernel.table.TableFormat;
 
 /**
- * Says when planting takes more than one visit, and which kinds are out of season before the crew
- * has done planting.
+ * Says which kinds are out of season before the crew has done planting, and where no season is
+ * known at all.
  */
 public final class PlantingDayCheck implements Check {
   private static final Source RULE =
@@ -37,10 +38,31 @@ public final class PlantingDayCheck implements Check {
   @Override
   public List<Finding> run(Plan plan, Facts facts) {
     List<Finding> findings = new ArrayList<>();
+    unknown(facts).ifPresent(findings::add);
     for (PhaseTime time : facts.all(PhaseTime.FACT)) {
       outOfSeason(facts, time).ifPresent(findings::add);
     }
     return findings;
+  }
+
+  /** Without frost dates or a climate nobody knows which days are right, so the work decides. */
+  private static Optional<Finding> unknown(Facts facts) {
+    return facts.all(PhaseTime.FACT).stream()
+        .filter(t -> t.phase().id() == WorkPhase.TREES || t.phase().id() == WorkPhase.PLANT)
+        .flatMap(t -> t.start().stream())
+        .findFirst()
+        .filter(day -> facts.all(YardFacts.PLANTING_WINDOWS).isEmpty())
+        .map(
+            day ->
+                Finding.of(
+                    "work.planting-unknown",
+                    Severity.NOTE,
+                    "Planting begins on "
+                        + TableFormat.date(day)
+                        + " because the work does: without frost dates nobody knows whether that is"
+                        + " the season of each kind.",
+                    "Give them with `frost`, or ask at a nursery before the work is dated.",
+                    RULE));
   }
 
   /** Kinds in season when their phase begins, whose days are over before the crew has done. */

@@ -80,7 +80,7 @@ public final class ScheduleCalculator implements Calculator {
     tasks.forEach(t -> ofPlan.add(t.task()));
     PhaseSchedule.Scheduled scheduled =
         PhaseSchedule.of(
-            phases.stream().map(p -> due(p, tasksOf(p.id(), tasks), ofPlan, hours, work)).toList(),
+            phases.stream().map(p -> due(p, tasksOf(p.id(), tasks), hours, work)).toList(),
             new PhaseSchedule.Given(
                 hours,
                 work,
@@ -89,7 +89,8 @@ public final class ScheduleCalculator implements Calculator {
                 months(in),
                 in.all(YardFacts.LOADS).stream().map(BulkLoads::phase).collect(Collectors.toSet()),
                 under(in.all(YardFacts.SURFACES), in.all(YardFacts.STANDS))));
-    scheduled.times().forEach(t -> give(t, out));
+    // What a phase waits for is settled by the schedule.
+    scheduled.times().forEach(t -> give(t.doing(tasksOf(t.phase().id(), tasks), ofPlan), out));
     scheduled.care().forEach(v -> out.give(CareVisit.FACT, v));
   }
 
@@ -128,17 +129,12 @@ public final class ScheduleCalculator implements Calculator {
     }
   }
 
-  /** The phase with its own tasks; longer where concrete is to set before the rest is done. */
+  /** The phase; longer where concrete is to set before the rest is done. */
   private static Phase due(
-      Phase phase,
-      Set<WorkTask> own,
-      Set<WorkTask> ofPlan,
-      Map<WorkPhase, Double> hours,
-      WorkSettings work) {
-    Phase doing = phase.doing(own, ofPlan);
+      Phase phase, Set<WorkTask> own, Map<WorkPhase, Double> hours, WorkSettings work) {
     return own.contains(WorkTask.MIX_CONCRETE)
-        ? doing.atLeast(work.daysFor(hours.get(phase.id())) + CONCRETE_DAYS)
-        : doing;
+        ? phase.atLeast(work.daysFor(hours.get(phase.id())) + CONCRETE_DAYS)
+        : phase;
   }
 
   private static Set<WorkTask> tasksOf(WorkPhase phase, List<TaskLoad> tasks) {

@@ -52,17 +52,30 @@ public final class StageCostTable implements TableMaker {
     if (stages.isEmpty() || whole.isEmpty()) {
       return table.build();
     }
-    items(whole.get(), stages).forEach(item -> table.row(row(item, stages)));
-    table.total(totals(stages).toArray(Cell[]::new));
+    List<String> items = List.copyOf(items(whole.get(), stages));
+    List<Cell> totals = StageSums.costs(stages);
+    List<List<Cell>> columns = new ArrayList<>();
+    for (int s = 0; s < stages.size(); s++) {
+      PartOfPlan stage = stages.get(s);
+      columns.add(
+          StageSums.added(
+              items.stream().map(i -> cost(i, stage)).toList(), printed(totals.get(s))));
+    }
+    for (int i = 0; i < items.size(); i++) {
+      int row = i;
+      String item = items.get(i);
+      List<Cell> cells = cells(item, columns.stream().map(c -> c.get(row)).toList());
+      cells.add(sum(cells, stages, stages.stream().map(s -> cost(item, s)).toList()));
+      table.row(cells);
+    }
+    List<Cell> sums = cells("total", totals);
+    sums.add(Cell.of(StageSums.sum(stages, StageSums.likely(stages), Money.ZERO)));
+    table.total(sums.toArray(Cell[]::new));
     return table
         .note(
             "Every amount, price and pace at its likely value. What is ordered in two stages is"
                 + " rounded up twice, and comes in loads of its own.")
         .build();
-  }
-
-  private static List<Cell> row(String item, List<PartOfPlan> stages) {
-    return cells(item, stages, stages.stream().map(s -> cost(item, s)).toList());
   }
 
   /** As the whole has them, then what only a stage buys, such as boards of another length. */
@@ -90,21 +103,21 @@ public final class StageCostTable implements TableMaker {
         why.gives(costs.stream().map(Derived::value).reduce(Money.ZERO, Money::plus)));
   }
 
-  private static List<Cell> totals(List<PartOfPlan> stages) {
-    return cells(
-        "total",
-        stages,
-        stages.stream()
-            .map(s -> s.facts().find(CostEstimate.FACT).map(c -> c.total().likely()))
-            .toList());
+  private static Optional<Money> printed(Cell cell) {
+    return cell.value().filter(Money.class::isInstance).map(Money.class::cast);
   }
 
-  private static List<Cell> cells(
-      String item, List<PartOfPlan> stages, List<Optional<Derived<Money>>> costs) {
+  private static List<Cell> cells(String item, List<Cell> costs) {
     List<Cell> cells = new ArrayList<>();
     cells.add(Cell.text(item));
-    costs.forEach(c -> cells.add(c.map(Cell::of).orElse(Cell.BLANK)));
-    cells.add(Cell.of(StageSums.sum(stages, costs, Money.ZERO)));
+    cells.addAll(costs);
     return cells;
+  }
+
+  /** The sum of what a row prints; the reason behind it keeps all its digits. */
+  private static Cell sum(
+      List<Cell> row, List<PartOfPlan> stages, List<Optional<Derived<Money>>> costs) {
+    Money sum = row.stream().flatMap(c -> printed(c).stream()).reduce(Money.ZERO, Money::plus);
+    return new Cell(Optional.of(sum), Optional.of(StageSums.sum(stages, costs, Money.ZERO)));
   }
 }

@@ -105,8 +105,9 @@ public final class StageTable implements TableMaker {
       return table.build();
     }
     List<Cell> hours = hours(plan, lines);
+    List<Cell> costs = StageSums.costs(lines.stream().map(Line::part).toList());
     for (int i = 0; i < lines.size(); i++) {
-      table.row(row(lines.get(i), hours.get(i), priced));
+      table.row(row(lines.get(i), hours.get(i), priced ? List.of(costs.get(i)) : List.of()));
     }
     table.total(total(lines, priced));
     built(plan).ifPresent(table::note);
@@ -140,7 +141,7 @@ public final class StageTable implements TableMaker {
     return cells;
   }
 
-  private static List<Cell> row(Line line, Cell hours, boolean priced) {
+  private static List<Cell> row(Line line, Cell hours, List<Cell> cost) {
     List<PhaseTime> phases = line.part().facts().all(PhaseTime.FACT);
     Optional<LocalDate> from = phases.stream().findFirst().flatMap(PhaseTime::start);
     Optional<LocalDate> to =
@@ -155,9 +156,7 @@ public final class StageTable implements TableMaker {
     cells.add(line.mulch().map(m -> Cell.of(m.compost())).orElse(Cell.BLANK));
     cells.add(line.mulch().map(m -> Cell.of(m.chips())).orElse(Cell.BLANK));
     cells.add(hours);
-    if (priced) {
-      cells.add(line.cost().map(Cell::of).orElse(Cell.BLANK));
-    }
+    cells.addAll(cost);
     return cells;
   }
 

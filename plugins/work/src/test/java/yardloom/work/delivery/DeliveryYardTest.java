@@ -55,8 +55,8 @@ class DeliveryYardTest {
     assertEquals(
         List.of(
             "1 | compost | Cardboard and its cover | 5.00 | drive | 5 | 5 Mar 2027 | first thing",
-            "2 | compost | Cardboard and its cover | 4.50 | drive | 5 | 5 Mar 2027 | after noon, once"
-                + " the heap is spread",
+            "2 | compost | Cardboard and its cover | 4.50 | drive | 5 | 5 Mar 2027 | after noon,"
+                + " once the heap is spread",
             "3 | wood-chip mulch | Cardboard and its cover | 3.50 | drive | 6 | 8 Mar 2027 | first"
                 + " thing",
             "4 | wood-chip mulch | Finish mulch | 6.50 | drive | 6 | 8 Mar 2027 | before noon"),
@@ -93,5 +93,27 @@ class DeliveryYardTest {
     assertEquals(
         "1 | compost | Cardboard and its cover | 0.50 |  | 4 |  | before noon",
         printed(small).get(0));
+  }
+
+  /**
+   * 36 × 25.9 ft at 2 in of chips are 5.756 cu yd, 6.33 with a tenth more, ordered as 6.5, and 3 in
+   * of compost 8.634, 9.50, ordered as 9.5. With 27.5 ft it is 6.111, 6.72, ordered as 7, and
+   * 9.167, 10.08, ordered as 10.5: half a yard more than two trucks of 5 is heaped on the second.
+   * With 29.5 ft 10.82 are ordered as 11, a yard more than them, which takes a third.
+   */
+  @Test
+  void restOfATenth_isHeapedOnTheLastTruck() {
+    assertEquals(List.of("5.00", "4.50"), compost(25.9));
+    assertEquals(List.of("5.00", "5.50"), compost(27.5));
+    assertEquals(List.of("5.00", "5.00", "1.00"), compost(29.5));
+  }
+
+  private static List<String> compost(double depthFt) {
+    PlanKit kit = PlanKit.us();
+    kit.bed("greens", BedUse.ANNUAL, PlanKit.box(0, 0, 36, depthFt));
+    return printed(kit).stream()
+        .filter(r -> r.contains("| compost |"))
+        .map(r -> r.split(" \\| ")[3])
+        .toList();
   }
 }

@@ -45,7 +45,7 @@ class OwnByHandTest {
     kit.path("p", PlanKit.box(0, 10, 30, 4));
     kit.tree("oak", 50, 50, 9);
     kit.tree("young", 70, 50, 1);
-    WorkWords.work(kit.words(), 3, 7, null, "2026-09-14", null, null, null);
+    WorkWords.work(kit.words(), 3, 7, null, "2026-09-14", null, null, 12);
     OwnWords.item(
         kit.words(),
         "bench",

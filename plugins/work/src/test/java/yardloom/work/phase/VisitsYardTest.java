@@ -567,7 +567,10 @@ class VisitsYardTest {
     work(null);
     SheetPlan crew = sheet(outcome(), "crew");
     assertTrue(
-        rows(crew, "crew-steps").get(0).get(0).equals("1. Mark utilities: working day 1, 0.5 h"));
+        rows(crew, "crew-steps")
+            .get(0)
+            .get(0)
+            .equals("1. Mark utilities: working days 1 to 3, 0.5 h"));
     assertTrue(
         rows(crew, "crew-needs")
             .contains(List.of("[  ] wood-chip mulch", "2.50 cu yd", "30 days ahead")));

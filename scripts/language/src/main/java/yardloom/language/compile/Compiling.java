@@ -8,12 +8,14 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.Problem;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.language.limit.RunLimits;
+import yardloom.language.text.Hidden;
 
 /** Compiles a plan and all that it includes, and reads the data it names, before anything runs. */
 public final class Compiling {
@@ -22,6 +24,7 @@ public final class Compiling {
   private final StoringCompiler compiler;
   private final RunLimits limits;
   private final ScriptFiles folder;
+  private final Optional<String> unsaved;
   private final Map<Path, ScriptCompiler.Compiled> done = new LinkedHashMap<>();
   private final Map<String, String> files = new HashMap<>();
   private final Map<String, String> texts = new HashMap<>();
@@ -30,7 +33,16 @@ public final class Compiling {
   private final TreeSet<Problem> problems = new TreeSet<>();
   private final Deque<Path> open = new ArrayDeque<>();
 
-  public Compiling(ScriptCompiler compiler, CompileCache cache, RunLimits limits, Path plan) {
+  /**
+   * @param unsaved the text of the plan itself, where it is not to be read from its file
+   */
+  public Compiling(
+      ScriptCompiler compiler,
+      CompileCache cache,
+      RunLimits limits,
+      Path plan,
+      Optional<String> unsaved) {
+    this.unsaved = unsaved;
     this.compiler = new StoringCompiler(compiler, cache.store(), cache.stamp());
     this.limits = limits;
     this.folder = ScriptFiles.around(plan);
@@ -65,7 +77,10 @@ public final class Compiling {
   private ScriptCompiler.Compiled made(Path real, String shown) {
     String name = "plan" + files.size();
     files.put(name, shown);
-    String source = ScriptFiles.read(real, shown);
+    String source =
+        open.size() == 1 && unsaved.isPresent()
+            ? ScriptFiles.plain(unsaved.get())
+            : ScriptFiles.read(real, shown);
     sums.put(real, SourceFile.sum(source));
     ScriptCompiler.Compiled made =
         compiler.compile(
@@ -97,7 +112,13 @@ public final class Compiling {
   private String dataFile(Path real, String shown) {
     String key = real.toString();
     if (!texts.containsKey(key)) {
-      texts.put(key, ScriptFiles.read(real, shown));
+      String text = ScriptFiles.read(real, shown);
+      Hidden.inData(text)
+          .ifPresent(
+              what -> {
+                throw new PlanException(ProblemCode.FORBIDDEN, shown + what);
+              });
+      texts.put(key, text);
       sums.put(real, SourceFile.sum(texts.get(key)));
       if (texts.values().stream().mapToLong(String::length).sum() > MAX_DATA) {
         throw new PlanException(

@@ -19,7 +19,7 @@ public final class ScriptFiles {
   private static final long MAX_FORM_BYTES = 12 << 20;
   private static final String SCRIPT_ENDING = ".groovy";
   private static final List<String> DATA_ENDINGS =
-      List.of(".geojson", ".json", ".csv", ".wkt", ".txt");
+      List.of(".geojson", ".json", ".csv", ".wkt", ".txt", ".svg");
 
   private final Path root;
 
@@ -107,6 +107,11 @@ public final class ScriptFiles {
     return read(real, shown, MAX_BYTES);
   }
 
+  /** A text as a file with it would be read: no byte order mark, lines that end in line feeds. */
+  static String plain(String text) {
+    return text.replaceFirst("^\uFEFF", "").replace("\r\n", "\n").replace('\r', '\n');
+  }
+
   /** The text of a plan in its JSON form, which is longer than a script. */
   public static String readForm(Path form) {
     return read(form, form.toString(), MAX_FORM_BYTES);
@@ -136,7 +141,7 @@ public final class ScriptFiles {
               .onMalformedInput(CodingErrorAction.REPORT)
               .decode(ByteBuffer.wrap(Files.readAllBytes(real)))
               .toString();
-      return text.replaceFirst("^\uFEFF", "").replace("\r\n", "\n").replace('\r', '\n');
+      return plain(text);
     } catch (CharacterCodingException e) {
       throw new PlanException(
           ProblemCode.FILE, place, "the file is not UTF-8 text; save it with the encoding UTF-8");

@@ -8,6 +8,7 @@ import java.util.Set;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.problem.SourceRef;
+import yardloom.language.text.Hidden;
 
 /**
  * Reads JSON text, keeping the place of every value.
@@ -247,13 +248,8 @@ final class JsonText {
 
   /** What a script may not hold, a text may not either. */
   private void require(char c) {
-    boolean control = Character.isISOControl(c) && c != '\n' && c != '\r' && c != '\t';
-    if (control || Character.getType(c) == Character.FORMAT) {
-      throw wrong(
-          String.format(
-              Locale.ROOT,
-              "the character U+%04X is invisible and has no place in a plan; delete it",
-              (int) c));
+    if (Hidden.is(c)) {
+      throw wrong(Hidden.of(c));
     }
   }
 

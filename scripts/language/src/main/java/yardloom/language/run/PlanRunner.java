@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import yardloom.kernel.plan.Draft;
 import yardloom.kernel.plan.Plan;
@@ -142,6 +143,15 @@ public final class PlanRunner {
     }
   }
 
+  /** The same for a script as an editor has it, which need not be saved; its file must be there. */
+  public List<Problem> check(Path script, String text) {
+    try {
+      return watched(script, meter -> compiled(script, Optional.of(text)).problems());
+    } catch (PlanException e) {
+      return e.problems();
+    }
+  }
+
   /** The name of a plan's file without its ending. */
   public static String bareName(Path plan) {
     return plan.getFileName().toString().replaceFirst("\\.groovy$|(\\.plan)?\\.json$", "");
@@ -169,7 +179,13 @@ public final class PlanRunner {
   }
 
   private Compiling compiled(Path script) {
-    Compiling compiling = new Compiling(compiler, cache, limits, script);
+    return compiled(script, Optional.empty());
+  }
+
+  private Compiling compiled(Path script, Optional<String> unsaved) {
+    // What is typed at one moment is not worth keeping.
+    CompileCache kept = unsaved.isPresent() ? CompileCache.OFF : cache;
+    Compiling compiling = new Compiling(compiler, kept, limits, script, unsaved);
     try {
       compiling.compile(script.toRealPath(), script.toString());
     } catch (IOException e) {

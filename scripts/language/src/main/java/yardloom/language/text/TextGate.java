@@ -81,13 +81,8 @@ public final class TextGate {
     if (column > MAX_LINE) {
       return "a line holds at most " + MAX_LINE + " characters";
     }
-    boolean control = Character.isISOControl(c) && c != '\n' && c != '\r' && c != '\t';
-    boolean hidden = Character.getType(c) == Character.FORMAT;
-    if (control || hidden) {
-      return String.format(
-          java.util.Locale.ROOT,
-          "the character U+%04X is invisible and has no place in a script; delete it",
-          (int) c);
+    if (Hidden.is(c)) {
+      return Hidden.of(c);
     }
     return null;
   }

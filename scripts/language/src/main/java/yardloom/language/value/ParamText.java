@@ -9,6 +9,7 @@ import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.unit.Quantity;
 import yardloom.kernel.unit.Unit;
+import yardloom.language.text.Hidden;
 
 /** Reads the text of {@code --set NAME=VALUE} as a value of the same type as the default. */
 public final class ParamText {
@@ -20,6 +21,12 @@ public final class ParamText {
   public static Object read(String name, String text, Object fallback) {
     String value = text.strip();
     if (fallback instanceof String) {
+      Hidden.in(text)
+          .ifPresent(
+              what -> {
+                throw new PlanException(
+                    ProblemCode.FORBIDDEN, "the parameter `" + name + "`: " + what);
+              });
       return text;
     } else if (fallback instanceof Boolean) {
       return switch (value.toLowerCase(Locale.ROOT)) {

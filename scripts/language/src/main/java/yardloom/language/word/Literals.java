@@ -2,6 +2,7 @@ package yardloom.language.word;
 
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Optional;
 import org.codehaus.groovy.ast.expr.ClosureExpression;
 import org.codehaus.groovy.ast.expr.ConstantExpression;
 import org.codehaus.groovy.ast.expr.Expression;
@@ -9,6 +10,7 @@ import org.codehaus.groovy.ast.expr.GStringExpression;
 import org.codehaus.groovy.ast.expr.MapEntryExpression;
 import org.codehaus.groovy.ast.expr.MapExpression;
 import yardloom.kernel.problem.ProblemCode;
+import yardloom.language.text.Hidden;
 import yardloom.language.text.Report;
 import yardloom.language.tree.LateCast;
 import yardloom.language.tree.Planned;
@@ -29,11 +31,7 @@ public final class Literals {
 
   Expression constant(ConstantExpression raw) {
     Object value = raw.getValue();
-    if (value instanceof String text && !StandardCharsets.UTF_8.newEncoder().canEncode(text)) {
-      report.add(
-          ProblemCode.FORBIDDEN,
-          raw,
-          "this text holds half a sign, written as \\uD800 to \\uDFFF; write the whole sign");
+    if (value instanceof String text && !isPlain(raw, text)) {
       return expressions.hole(raw);
     }
     if (value == null || value instanceof String || value instanceof Boolean) {
@@ -54,8 +52,23 @@ public final class Literals {
     return expressions.hole(raw);
   }
 
+  /** Reports what a text may not hold, however it is spelled. */
+  private boolean isPlain(Expression raw, String text) {
+    if (!StandardCharsets.UTF_8.newEncoder().canEncode(text)) {
+      report.add(
+          ProblemCode.FORBIDDEN,
+          raw,
+          "this text holds half a sign, written as \\uD800 to \\uDFFF; write the whole sign");
+      return false;
+    }
+    Optional<String> hidden = Hidden.in(text);
+    hidden.ifPresent(what -> report.add(ProblemCode.FORBIDDEN, raw, what));
+    return hidden.isEmpty();
+  }
+
   /** Text with values in it becomes one plain text at once: nothing lazy stays behind. */
   Expression text(GStringExpression raw) {
+    raw.getStrings().forEach(part -> isPlain(part, (String) part.getValue()));
     Expression made = Tree.constant(raw, raw.getStrings().get(0).getValue());
     for (int i = 0; i < raw.getValues().size(); i++) {
       Expression value = raw.getValues().get(i);
@@ -81,9 +94,10 @@ public final class Literals {
     MapExpression made = new MapExpression();
     for (MapEntryExpression entry : raw.getMapEntryExpressions()) {
       Expression key = entry.getKeyExpression();
-      if (key instanceof ConstantExpression c && c.getValue() instanceof String) {
+      if (key instanceof ConstantExpression c && c.getValue() instanceof String name) {
+        isPlain(key, name);
         made.addMapEntryExpression(
-            Tree.constant(key, c.getValue()), expressions.translate(entry.getValueExpression()));
+            Tree.constant(key, name), expressions.translate(entry.getValueExpression()));
       } else {
         report.add(
             ProblemCode.FORBIDDEN, key, "the keys of a map in a plan are plain names or texts");

@@ -14,7 +14,7 @@ public final class LotFigures {
 
   public static LotResult of(LotRow lot, Outcome outcome) {
     Plan plan = outcome.plan();
-    TableFormat format = new TableFormat(plan.info().units(), plan.info().currency());
+    TableFormat format = TableFormat.of(plan.info());
     return LotResult.drawn(
         lot.name(),
         count(outcome, Severity.ERROR),

@@ -142,10 +142,7 @@ final class CompareCommand implements Callable<Integer> {
   private Snapshot drawn(Path script, Map<String, String> settings) {
     Toolkit toolkit = main.toolkit();
     Outcome outcome = toolkit.study(toolkit.read(script, settings));
-    JsonNode tree =
-        ResultsJson.tree(
-            outcome,
-            new TableFormat(outcome.plan().info().units(), outcome.plan().info().currency()));
+    JsonNode tree = ResultsJson.tree(outcome, TableFormat.of(outcome.plan().info()));
     return Snapshot.of(tree);
   }
 }

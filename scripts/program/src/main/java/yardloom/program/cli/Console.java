@@ -1,31 +1,37 @@
 package yardloom.program.cli;
 
 import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.Problem;
 import yardloom.kernel.problem.ProblemCode;
+import yardloom.language.text.Hidden;
 
 /** Where commands print. */
 final class Console {
+  private final InputStream in;
   private final PrintStream out;
   private final PrintStream err;
   private final boolean terminal;
   private int progressWidth;
 
   Console(PrintStream out, PrintStream err) {
-    this(out, err, false);
+    this(InputStream.nullInputStream(), out, err, false);
   }
 
   /**
    * @param terminal whether a person looks on, so that a line may be written over
    */
-  Console(PrintStream out, PrintStream err, boolean terminal) {
+  Console(InputStream in, PrintStream out, PrintStream err, boolean terminal) {
+    this.in = in;
     this.out = out;
     this.err = err;
     this.terminal = terminal;
@@ -34,9 +40,20 @@ final class Console {
   /** The process's own streams, in UTF-8 on every machine. */
   static Console ofProcess() {
     return new Console(
+        System.in,
         new PrintStream(System.out, true, StandardCharsets.UTF_8),
         new PrintStream(System.err, true, StandardCharsets.UTF_8),
         System.console() != null);
+  }
+
+  /** What a program at the other end says. */
+  InputStream in() {
+    return in;
+  }
+
+  /** Where a program at the other end is answered. */
+  OutputStream out() {
+    return out;
   }
 
   boolean isTerminal() {
@@ -45,7 +62,7 @@ final class Console {
 
   /** Writes a line over the one that the last call wrote. */
   void progress(String text) {
-    out.print("\r" + text + " ".repeat(Math.max(0, progressWidth - text.length())));
+    out.print("\r" + inert(text) + " ".repeat(Math.max(0, progressWidth - text.length())));
     out.flush();
     progressWidth = text.length();
   }
@@ -59,7 +76,7 @@ final class Console {
   }
 
   void say(String text) {
-    out.print(text);
+    out.print(inert(text));
     if (!text.endsWith("\n")) {
       out.print('\n');
     }
@@ -67,11 +84,26 @@ final class Console {
   }
 
   void complain(String text) {
-    err.print(text);
+    err.print(inert(text));
     if (!text.endsWith("\n")) {
       err.print('\n');
     }
     err.flush();
+  }
+
+  /**
+   * The text without what steers a terminal or turns the direction of writing: names of files, of
+   * jars and what plugins say are not ours.
+   */
+  private static String inert(String text) {
+    if (text.chars().noneMatch(c -> Hidden.is((char) c) || c == '\r')) {
+      return text;
+    }
+    StringBuilder shown = new StringBuilder();
+    for (char c : text.toCharArray()) {
+      shown.append(Hidden.is(c) || c == '\r' ? String.format(Locale.ROOT, "\\u%04X", (int) c) : c);
+    }
+    return shown.toString();
   }
 
   PrintWriter outWriter() {

@@ -84,6 +84,7 @@ public final class Main implements Callable<Integer> {
             .addSubcommand(new ConvertCommand(console, base))
             .addSubcommand(new BatchCommand(console, base))
             .addSubcommand(new WatchCommand(console, base))
+            .addSubcommand(new EditorCommand(console))
             .addSubcommand(new WordsCommand(console))
             .addSubcommand(new PluginsCommand(console))
             .setOut(console.outWriter())

@@ -63,8 +63,7 @@ final class SuggestCommand implements Callable<Integer> {
               + Nearest.hint(asked, known));
       return ExitCode.PLAN;
     }
-    TableFormat format =
-        new TableFormat(outcome.plan().info().units(), outcome.plan().info().currency());
+    TableFormat format = TableFormat.of(outcome.plan().info());
     print(table.orElseThrow(), asked, format);
     return ExitCode.FINE;
   }

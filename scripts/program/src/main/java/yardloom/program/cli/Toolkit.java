@@ -14,6 +14,7 @@ import yardloom.kernel.hands.Hands;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.problem.Nearest;
 import yardloom.kernel.problem.PlanException;
+import yardloom.kernel.problem.Problem;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.problem.SourceRef;
 import yardloom.kernel.recall.Recall;
@@ -103,6 +104,11 @@ final class Toolkit {
   /** The same with the files it was read from. */
   ReadPlan readFrom(Path script, Map<String, String> settings) {
     return blaming(() -> runner().read(script, settings));
+  }
+
+  /** What is wrong with a script as an editor has it; nothing of it runs. */
+  List<Problem> problems(Path script, String text) {
+    return runner().check(script, text);
   }
 
   /** The words that a plan speaks, in its JSON form. */

@@ -14,7 +14,6 @@ import picocli.CommandLine.ParentCommand;
 import yardloom.kernel.problem.Nearest;
 import yardloom.kernel.spi.Catalogue;
 import yardloom.kernel.spi.Plugins;
-import yardloom.kernel.unit.Quantity;
 import yardloom.kernel.vocab.Lexicon;
 import yardloom.kernel.vocab.Scope;
 import yardloom.kernel.vocab.Word;
@@ -218,20 +217,9 @@ final class WordsCommand implements Callable<Integer> {
     for (Word.Parameter p : word.parameters()) {
       String fallback = p.required() ? " (required)" : " (without it: " + p.fallback() + ")";
       lines.add(
-          String.format("  %-14s %-10s %s%s", p.name(), type(p.type()), Help.of(p), fallback));
+          String.format("  %-14s %-10s %s%s", p.name(), Help.type(p.type()), Help.of(p), fallback));
     }
     lines.add("  example: " + word.example());
     return lines;
-  }
-
-  private static String type(Class<?> type) {
-    return Quantity.class.isAssignableFrom(type) || type.getName().startsWith("yardloom.")
-        ? type.getSimpleName().toLowerCase(java.util.Locale.ROOT)
-        : switch (type.getSimpleName()) {
-          case "String" -> "text";
-          case "Boolean" -> "true/false";
-          case "Number", "Integer", "Double" -> "number";
-          default -> type.getSimpleName().toLowerCase(java.util.Locale.ROOT);
-        };
   }
 }

@@ -39,7 +39,7 @@ public final class ChangeFiles {
   public ChangeFiles(Comparison comparison, Paper paper) {
     this.comparison = comparison;
     PlanInfo info = comparison.now().info();
-    this.format = new TableFormat(info.units(), info.currency());
+    this.format = TableFormat.of(info);
     this.sheets = compose(paper).stream().map(SvgSheet::of).toList();
   }
 

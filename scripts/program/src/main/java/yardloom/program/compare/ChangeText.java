@@ -14,9 +14,7 @@ public final class ChangeText {
 
   private ChangeText(Comparison comparison) {
     this.comparison = comparison;
-    this.words =
-        new ThingWords(
-            new TableFormat(comparison.now().info().units(), comparison.now().info().currency()));
+    this.words = new ThingWords(TableFormat.of(comparison.now().info()));
   }
 
   /**

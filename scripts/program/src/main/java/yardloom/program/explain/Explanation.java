@@ -43,7 +43,7 @@ public final class Explanation {
    * @param lines where the lines of the plan's script are read
    */
   public Explanation(Outcome outcome, ScriptLines lines) {
-    this.format = new TableFormat(outcome.plan().info().units(), outcome.plan().info().currency());
+    this.format = TableFormat.of(outcome.plan().info());
     this.lines = lines;
     this.calculations = Calculations.of(outcome, format);
     this.directory = new Directory(outcome.tables(), format);

@@ -47,6 +47,7 @@ public final class Calculations {
   /** The derived numbers of {@code outcome}, table by table. */
   public static Calculations of(Outcome outcome, TableFormat format) {
     Calculations all = new Calculations(format);
+    WaterVolumes.of(outcome.tables()).forEach(all.values::isWater);
     outcome.tables().forEach(all::add);
     return all;
   }

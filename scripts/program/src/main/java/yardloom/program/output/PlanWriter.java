@@ -76,7 +76,7 @@ public final class PlanWriter {
     this.hands = hands;
     this.outcome = outcome;
     this.kinds = Set.copyOf(kinds);
-    this.format = new TableFormat(outcome.plan().info().units(), outcome.plan().info().currency());
+    this.format = TableFormat.of(outcome.plan().info());
     this.sheets = sheets;
     this.dpi = dpi;
   }

@@ -14,11 +14,15 @@ import java.util.stream.Stream;
 import yardloom.kernel.draw.Caution;
 import yardloom.kernel.draw.Layer;
 import yardloom.kernel.draw.LegendEntry;
+import yardloom.kernel.draw.Logo;
 import yardloom.kernel.draw.Mark;
+import yardloom.kernel.draw.OwnPanel;
 import yardloom.kernel.draw.Panel;
 import yardloom.kernel.draw.Panel.SitePlan.Base;
 import yardloom.kernel.draw.SheetPlan;
+import yardloom.kernel.draw.Theme;
 import yardloom.kernel.hands.Hands;
+import yardloom.kernel.plan.Attributes;
 import yardloom.kernel.plan.Lot;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.plan.Site;
@@ -33,6 +37,7 @@ import yardloom.kernel.table.SheetUse;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.unit.Angle;
 import yardloom.sheet.compose.ComposedSheet;
+import yardloom.sheet.compose.FirmLook;
 import yardloom.sheet.compose.SheetComposer;
 import yardloom.sheet.compose.SheetMemory;
 import yardloom.sheet.compose.SheetRequest;
@@ -159,15 +164,24 @@ public final class SheetSet {
     List<SheetRequest> requests = new ArrayList<>();
     for (SheetPlan plan : plans.stream().filter(wanted).toList()) {
       List<Table> optional = new ArrayList<>();
-      SheetRequest request = request(sorted(plan, pocket, optional), plan == first);
-      if (plan == first) {
-        optional.addAll(0, homeless);
-      } else if (isWorkDrawing(plan)) {
+      SheetPlan filled = sorted(withOwn(plan, first, plans), pocket, optional);
+      SheetRequest request = request(filled, plan == first);
+      if (isWorkDrawing(plan)) {
+        // After the sheet's own, so that none of another trade takes their room.
         optional.addAll(homeless);
       }
       requests.add(request.withCautions(cautions(plan, first, plans)).withOptional(optional));
     }
     return requests;
+  }
+
+  /** With the author's own details and notes; on the first also those whose sheet is not drawn. */
+  private SheetPlan withOwn(SheetPlan plan, SheetPlan first, List<SheetPlan> plans) {
+    Set<String> drawn = plans.stream().map(SheetPlan::id).collect(Collectors.toSet());
+    List<Panel> panels = new ArrayList<>(plan.panels());
+    panels.addAll(
+        OwnPanel.of(outcome.plan(), id -> plan.id().equals(drawn.contains(id) ? id : first.id())));
+    return plan.with(panels);
   }
 
   /** Those that speak of the sheet's work; on the first also those whose sheet is not drawn. */
@@ -269,6 +283,10 @@ public final class SheetSet {
     return SheetRequest.of(sheet, on, outcome.plan().info())
         .withDrawing(layers, List.copyOf(legend))
         .withPart(part)
+        .withFirm(
+            new FirmLook(
+                outcome.plan().said(Logo.KEY).map(Attributes.Entry::value),
+                Theme.of(outcome.plan())))
         .withNames(outcome.plan().elements().stream().map(e -> e.id().name()).toList())
         .withSite(
             outcome.plan().lot().map(Lot::shape),

@@ -1,17 +1,22 @@
 package yardloom.program.output;
 
 import java.time.MonthDay;
+import java.util.Collections;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.stream.Collectors;
 import yardloom.kernel.geom.Point;
 import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Column;
+import yardloom.kernel.table.Measure;
 import yardloom.kernel.table.TableFormat;
 import yardloom.kernel.unit.Dimension;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Quantity;
 import yardloom.kernel.unit.Unit;
+import yardloom.kernel.unit.Volume;
 
 /**
  * Values of calculations as text: in the plan's units, with enough digits to work them out again by
@@ -26,8 +31,15 @@ public final class ValueText {
 
   private final TableFormat format;
 
+  private final Set<Object> water = Collections.newSetFromMap(new IdentityHashMap<>());
+
   public ValueText(TableFormat format) {
     this.format = format;
+  }
+
+  /** From now on this volume is told as water is sold, not as soil is. */
+  void isWater(Volume volume) {
+    water.add(volume);
   }
 
   /** A quantity in the plan's unit; a number with enough digits to reckon with. */
@@ -60,10 +72,16 @@ public final class ValueText {
   private String of(Quantity<?> quantity) {
     // Layer depths and spacings: a foot is too long to give the table's numbers back.
     boolean isShort = quantity instanceof Length length && Math.abs(length.metres()) < SHORT_M;
-    Unit unit = isShort ? format.units().depthUnit() : format.units().unit(quantity.dimension());
+    boolean isWater = water.contains(quantity);
+    Unit unit =
+        isShort
+            ? format.units().depthUnit()
+            : isWater
+                ? Measure.WATER.unit(format.units()).orElseThrow()
+                : format.units().unit(quantity.dimension());
     double value = quantity.in(unit);
     if (unit == Unit.MONEY_UNIT || Math.abs(value) >= 10 && !isShort) {
-      return format.withUnit(quantity);
+      return isWater ? format.withUnit(Measure.SMALL_WATER, quantity) : format.withUnit(quantity);
     }
     // Two decimals of a small number would not do either.
     int more = value == 0 ? 0 : -(int) Math.floor(Math.log10(Math.abs(value)));

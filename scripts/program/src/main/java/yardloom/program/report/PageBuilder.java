@@ -41,7 +41,7 @@ final class PageBuilder {
     this.outcome = outcome;
     this.sheets = sheets;
     PlanInfo info = outcome.plan().info();
-    this.format = new TableFormat(info.units(), info.currency());
+    this.format = TableFormat.of(info);
     this.words =
         new PaperWords(
             info.units(), outcome.plan().elements().stream().map(e -> e.id().name()).toList());

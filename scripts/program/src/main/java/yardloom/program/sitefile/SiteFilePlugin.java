@@ -20,6 +20,6 @@ public final class SiteFilePlugin implements YardPlugin {
 
   @Override
   public List<Vocabulary> vocabularies() {
-    return List.of(new Vocabulary("site-files", List.of(SiteFileWords.class)));
+    return List.of(new Vocabulary("site-files", List.of(SiteFileWords.class, LogoWords.class)));
   }
 }

@@ -6,10 +6,12 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import yardloom.sheet.compose.ComposedSheet;
+import yardloom.sheet.svg.ArcMemory;
 import yardloom.sheet.svg.SvgWriter;
 
 /** The sheets of a watched plan as the page gets them: only those that it does not have yet. */
 final class DrawnSheets {
+  private final ArcMemory arcs = new ArcMemory();
   private Map<String, Drawn> drawn = new LinkedHashMap<>();
 
   /** A sheet and the version of the picture in which it was first as it is. */
@@ -26,6 +28,7 @@ final class DrawnSheets {
               next.put(sheet.id(), new Drawn(sheet, svg, same ? before.since() : version));
             });
     drawn = next;
+    arcs.next();
   }
 
   /** Some sheets and their text. */
@@ -37,7 +40,7 @@ final class DrawnSheets {
     for (ComposedSheet sheet : sheets) {
       Drawn before = drawn.get(sheet.id());
       boolean same = before != null && before.sheet() == sheet;
-      svgs.put(sheet, same ? before.svg() : SvgWriter.element(sheet));
+      svgs.put(sheet, same ? before.svg() : SvgWriter.element(sheet, arcs));
     }
     return new Some(svgs);
   }

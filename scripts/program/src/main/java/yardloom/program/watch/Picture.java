@@ -96,8 +96,7 @@ final class Picture {
   }
 
   private static void tables(ArrayNode all, Outcome outcome) {
-    TableFormat format =
-        new TableFormat(outcome.plan().info().units(), outcome.plan().info().currency());
+    TableFormat format = TableFormat.of(outcome.plan().info());
     for (Table table : outcome.tables()) {
       ObjectNode node = all.addObject().put("id", table.id()).put("title", table.title());
       ArrayNode head = node.putArray("head");

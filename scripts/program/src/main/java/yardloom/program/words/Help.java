@@ -1,5 +1,7 @@
 package yardloom.program.words;
 
+import java.util.Locale;
+import yardloom.kernel.unit.Quantity;
 import yardloom.kernel.vocab.Word;
 
 /** What lists and pages say of a word. */
@@ -17,5 +19,17 @@ public final class Help {
     String choices =
         parameter.choices().isEmpty() ? "" : "; one of " + String.join(", ", parameter.choices());
     return parameter.help() + choices;
+  }
+
+  /** What kind of value a parameter takes, in plain words. */
+  public static String type(Class<?> type) {
+    return Quantity.class.isAssignableFrom(type) || type.getName().startsWith("yardloom.")
+        ? type.getSimpleName().toLowerCase(Locale.ROOT)
+        : switch (type.getSimpleName()) {
+          case "String" -> "text";
+          case "Boolean" -> "true/false";
+          case "Number", "Integer", "Double" -> "number";
+          default -> type.getSimpleName().toLowerCase(Locale.ROOT);
+        };
   }
 }

@@ -51,6 +51,7 @@ public final class RowIndex {
     return list.rows().stream()
         .map(Catalogue.Row::name)
         .filter(name -> parts(name).containsAll(asked))
+        .distinct()
         .map(name -> new Found(name, list.name()));
   }
 

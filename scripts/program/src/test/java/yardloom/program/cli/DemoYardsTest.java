@@ -9,10 +9,15 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** What each demo yard is there to show. */
 class DemoYardsTest {
@@ -76,6 +81,46 @@ class DemoYardsTest {
     assertTrue(care <= 2, pages::toString);
     assertTrue(sheets.size() - pages.size() <= 8, sheets::toString);
     assertTrue(sheets.get(0).equals("sheets/01-cover.svg"), sheets::toString);
+  }
+
+  /** What a designer would also say to a household: seasons, ground, water and what harms. */
+  private static final Set<String> SAID_BY_A_PROFESSIONAL =
+      Set.of(
+          "planting.harm",
+          "planting.unverified",
+          "planting.chill",
+          "water.data",
+          "site.path-slope",
+          "work.comes-again",
+          "work.resting-time");
+
+  @ParameterizedTest
+  @ValueSource(strings = {"urbana-yard", "seattle-corner", "san-francisco-slope", "desert-basins"})
+  void demo_findings_holdOnlyWhatAProfessionalWouldSay(String demo) {
+    String findings = Samples.drawn(demo).get("findings.txt");
+    Matcher rules = Pattern.compile("\\[([a-z]+\\.[a-z-]+)\\]").matcher(findings);
+    Set<String> others = new TreeSet<>();
+    int count = 0;
+    while (rules.find()) {
+      count++;
+      others.add(rules.group(1));
+    }
+    assertTrue(count > 2, findings);
+    others.removeAll(SAID_BY_A_PROFESSIONAL);
+    assertEquals(Set.of(), others, findings);
+    assertFalse(findings.contains("WARNING") || findings.contains("ERROR"), findings);
+  }
+
+  /** A yard of chips is little for a truck; half a yard is nothing to send one for. */
+  @ParameterizedTest
+  @MethodSource("yardloom.program.cli.Samples#plans")
+  void demo_trucks_bringAYardAtLeast(String demo) {
+    List<String> loads =
+        Samples.drawn(demo).get("tables/work-deliveries.csv").lines().skip(1).toList();
+    assertFalse(loads.isEmpty());
+    for (String load : loads) {
+      assertTrue(Double.parseDouble(load.split(",")[3]) >= 0.7, load);
+    }
   }
 
   /** A swale is a hollow in the ground: on the cover it must not look like a shed. */

@@ -37,6 +37,7 @@ import yardloom.program.output.PlanWriter;
 import yardloom.program.output.SheetSet;
 import yardloom.sheet.compose.ComposedSheet;
 import yardloom.sheet.compose.SheetMemory;
+import yardloom.sheet.svg.ArcMemory;
 import yardloom.sheet.svg.SvgWriter;
 
 /**
@@ -53,6 +54,7 @@ class EditedPlanLawTest {
   private static final class Desk implements AutoCloseable {
     private final Recall recall = new Recall();
     private final SheetMemory memory = new SheetMemory();
+    private final ArcMemory arcs = new ArcMemory();
     private final Path script;
     private Outcome last;
     private int drawn;
@@ -78,9 +80,10 @@ class EditedPlanLawTest {
       recall.keep();
       last = again;
       assertEquals(
-          drawings(SheetSet.of(whole, Papers.of(null, plan), new SheetMemory())),
-          drawings(SheetSet.of(again, Papers.of(null, plan), memory)),
+          drawings(SheetSet.of(whole, Papers.of(null, plan), new SheetMemory()), new ArcMemory()),
+          drawings(SheetSet.of(again, Papers.of(null, plan), memory), arcs),
           after);
+      arcs.next();
       Map<String, byte[]> files = files(whole);
       Map<String, byte[]> remembered = files(again);
       assertEquals(files.keySet(), remembered.keySet(), after);
@@ -105,9 +108,9 @@ class EditedPlanLawTest {
     }
   }
 
-  private static Map<String, String> drawings(List<ComposedSheet> sheets) {
+  private static Map<String, String> drawings(List<ComposedSheet> sheets, ArcMemory arcs) {
     Map<String, String> drawn = new LinkedHashMap<>();
-    sheets.forEach(s -> drawn.put(s.id(), SvgWriter.element(s)));
+    sheets.forEach(s -> drawn.put(s.id(), SvgWriter.element(s, arcs)));
     return drawn;
   }
 

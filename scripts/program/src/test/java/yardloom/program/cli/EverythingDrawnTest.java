@@ -48,6 +48,8 @@ class EverythingDrawnTest {
       tank('barrel', point(65.ft, 10.ft), roof: 'slope') { round diameter: 3.ft, height: 4.ft ; stand 12.inch }
       overflow(line([point(65.ft, 8.ft), point(92.ft, 20.ft)]), from: 'barrel', inside: 3.inch)
       basin('hollow', rect(92.ft, 18.ft, 6.ft, 5.ft), drains: 'slope', depth: 6.inch)
+      downspout point(60.ft, 12.ft), roof: 'slope', inside: 3.inch
+      rainGarden 'slope', slope: 3, storm: 1.inch
       utility 'gas', line([point(0.ft, 2.ft), point(40.ft, 4.ft)]), carries: 'gas', clearance: 0.5.ft
       keepOut 'field', rect(70.ft, 5.ft, 20.ft, 10.ft), reason: 'leach field'
       item 'shed kit', of: 'counted shed', price: 2100.money, hours: 14, phase: 'finish'
@@ -120,7 +122,7 @@ class EverythingDrawnTest {
   @Test
   void table_answersForEveryElement() {
     List<String> rows = files.get("tables/work-elements.csv").lines().skip(1).toList();
-    assertEquals(21, rows.size());
+    assertEquals(24, rows.size());
     for (String row : rows) {
       boolean counted = row.endsWith(",");
       boolean told = row.contains(",,,,");
@@ -139,8 +141,19 @@ class EverythingDrawnTest {
             + " wires\",\"set posts, stretch wire\",Edges and trench,");
     assertRow(
         rows,
-        "overflow pipe from barrel,overflow,overflow pipe,\"dig and fill trenches for pipe, lay pipe"
-            + " in trenches\",Earthwork,");
+        "overflow pipe from barrel,overflow,overflow pipe,\"dig and fill trenches for pipe, lay"
+            + " pipe in trenches\",Earthwork,");
+    assertRow(
+        rows,
+        "frame of Leaves,frame,\"exterior screws, lumber 2x10, stakes\",saw and set frames,Edges"
+            + " and trench,");
+    assertRow(
+        rows,
+        "downspout of slope,downspout,,,,hangs at the house already; its inlet comes with a tank");
+    assertRow(
+        rows,
+        "rain garden for slope,rain garden,,,,a size to choose; a basin or swale of that size is"
+            + " dug");
     assertRow(rows, "hollow,basin,,dig swales and cuts by hand,Earthwork,");
     String barrel =
         rows.stream().filter(r -> r.startsWith("barrel,tank,")).findFirst().orElseThrow();

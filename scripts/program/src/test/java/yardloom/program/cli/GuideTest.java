@@ -207,12 +207,35 @@ class GuideTest {
   @Test
   void commandOfThePluginRecipe_writesAProject() throws IOException {
     String line = blocks(Files.readString(GUIDE.resolve("recipes/plugin.md")), "sh").get(0);
-    List<String> said = List.of(line.strip().split(" "));
-    assertEquals("scripts/yardloom", said.get(0));
-    Run run = Run.in(dir, said.subList(1, said.size()).toArray(new String[0]));
+    Run run = Run.in(dir, words(line));
     assertEquals(ExitCode.FINE, run.code(), run.out() + run.err());
     assertTrue(Files.exists(dir.resolve("rain-well/pom.xml")));
     assertTrue(Files.isDirectory(GUIDE.resolve("../samples/county-soil")));
+  }
+
+  /** The page's commands and texts, one after the other, in an empty folder. */
+  @Test
+  void regionalRecipe_findsWhatItSays() throws IOException {
+    String page = Files.readString(GUIDE.resolve("recipes/regional-file.md"));
+    List<String> commands = blocks(page, "sh");
+    List<String> texts = blocks(page, "groovy");
+    Run made = Run.in(dir, words(commands.get(0)));
+    assertEquals(ExitCode.FINE, made.code(), made.out() + made.err());
+    Path file = dir.resolve("oak-county.groovy");
+    Files.writeString(file, Files.readString(file) + texts.get(0));
+    Files.writeString(dir.resolve("first.groovy"), texts.get(1));
+    Run checked = Run.in(dir, words(commands.get(1)));
+    assertEquals(ExitCode.FINE, checked.code(), checked.out() + checked.err());
+    String said = checked.out();
+    assertTrue(said.contains("The county keeps planted ground 3 ft off the line."), said);
+    assertTrue(said.contains("1 ft"), said);
+  }
+
+  /** What a line of the guide says behind the name of the program. */
+  private static String[] words(String line) {
+    List<String> said = List.of(line.strip().split(" "));
+    assertEquals("yardloom", said.get(0));
+    return said.subList(1, said.size()).toArray(new String[0]);
   }
 
   private static List<String> blocks(String page, String kind) {

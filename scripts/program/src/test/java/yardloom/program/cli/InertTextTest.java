@@ -57,6 +57,43 @@ class InertTextTest {
     assertTrue(all.contains("&lt;script&gt;alert(2)") && all.contains("&lt;script&gt;alert(3)"));
   }
 
+  /**
+   * ESC, BEL and a mark that turns the writing, spelled so that no reader of the script sees them.
+   */
+  @Test
+  void hiddenSigns_areRefusedHoweverTheyAreSpelled() throws IOException {
+    Path data = dir.resolve("why.txt");
+    Files.writeString(data, "well\n\u001b]0;title\u0007");
+    for (String line :
+        new String[] {
+          "accept 'site.bed-reach', why: 'red \\u001b[31m'",
+          "note 'turned \\u202e', at: point(30.ft, 20.ft)",
+          "note \"${'a'} \\b ${'b'}\", at: point(30.ft, 20.ft)",
+          "def rows = [['\\u0007': 1.ft]]",
+          "accept 'site.bed-reach', why: fileText('why.txt')"
+        }) {
+      Files.writeString(dir.resolve("hidden.groovy"), PLAN + line + "\n");
+      Run run = Run.in(dir, "check", "hidden.groovy");
+      assertEquals(ExitCode.PLAN, run.code(), line + run.out() + run.err());
+      assertTrue(run.err().contains("hidden.groovy:4:"), run.err());
+      assertTrue(run.err().contains("is invisible and has no place"), run.err());
+      assertFalse(run.err().matches("(?s).*[\u001b\u0007\b\u202e].*"), run.err());
+    }
+    Files.writeString(dir.resolve("set.groovy"), PLAN + "def a = param('a', 'x', 'a text')\n");
+    Run set = Run.in(dir, "check", "set.groovy", "--set", "a=\u001b[31m");
+    assertEquals(ExitCode.PLAN, set.code(), set.out() + set.err());
+    assertTrue(set.err().contains("U+001B"), set.err());
+  }
+
+  /** What is not ours to refuse, such as the name of a file, is shown and steers nothing. */
+  @Test
+  void hiddenSigns_inNamesOfFiles_areShownSpelledOut() {
+    Run run = Run.in(dir, "check", "no\u001b[31m\u202ered.groovy");
+    assertEquals(ExitCode.PLAN, run.code());
+    assertTrue(
+        run.err().contains("no\\u001B[31m\\u202Ered.groovy: there is no such file"), run.err());
+  }
+
   /** A cell that a spreadsheet would work out begins with an apostrophe or is not one. */
   @Test
   void formulas_areNotWorkedOutBySpreadsheets() throws IOException {

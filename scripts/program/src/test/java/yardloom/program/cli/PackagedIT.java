@@ -36,6 +36,10 @@ class PackagedIT {
   }
 
   private Ended start(List<Path> jars, String... args) throws IOException, InterruptedException {
+    return run(command(jars, args));
+  }
+
+  private static String[] command(List<Path> jars, String... args) {
     List<String> command = new ArrayList<>();
     command.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
     // As the start script says for all but many plans at once.
@@ -47,7 +51,7 @@ class PackagedIT {
             .collect(Collectors.joining(System.getProperty("path.separator"))));
     command.add("yardloom.program.cli.Main");
     command.addAll(List.of(args));
-    return run(command.toArray(new String[0]));
+    return command.toArray(new String[0]);
   }
 
   private Ended run(String... command) throws IOException, InterruptedException {
@@ -123,6 +127,26 @@ class PackagedIT {
     Ended batch = start(jars(), "batch", "oak-street.groovy", "lots.csv", "--as", "csv");
     assertEquals(ExitCode.FINE, batch.code(), batch.text());
     assertTrue(Files.exists(dir.resolve("yardloom-batch/b/tables/beds.csv")), batch.text());
+  }
+
+  /** An editor starts the packaged program and speaks with it over its streams. */
+  @Test
+  void packaged_editor_isHelpedOverTheStreams() throws Exception {
+    Process process = new ProcessBuilder(command(jars(), "editor")).directory(dir.toFile()).start();
+    try (EditorTalk editor = new EditorTalk(process.getOutputStream(), process.getInputStream())) {
+      assertTrue(editor.begin().at("/capabilities/hoverProvider").asBoolean());
+      Path file = dir.resolve("wrong.groovy");
+      String text = "plan 'P', units: 'us'\nbde('a', rect(1.ft, 1.ft, 4.ft, 8.ft))\n";
+      Files.writeString(file, text);
+      editor.open(file.toUri().toString(), text);
+      assertEquals(1, editor.remarks(file.toUri().toString()).at("/0/range/start/line").asInt());
+      assertTrue(editor.labels(file.toUri().toString(), 1, 3).contains("bed"));
+      editor.leave();
+      assertTrue(process.waitFor(1, TimeUnit.MINUTES));
+      assertEquals(ExitCode.FINE, process.exitValue());
+    } finally {
+      process.destroyForcibly();
+    }
   }
 
   /** What lies where the start script keeps its class archive is used only if nobody else's. */

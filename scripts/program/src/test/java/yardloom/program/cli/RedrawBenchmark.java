@@ -23,6 +23,7 @@ import yardloom.kernel.study.Study;
 import yardloom.program.output.SheetSet;
 import yardloom.sheet.compose.ComposedSheet;
 import yardloom.sheet.compose.SheetMemory;
+import yardloom.sheet.svg.ArcMemory;
 import yardloom.sheet.svg.SvgWriter;
 
 /**
@@ -36,6 +37,7 @@ public final class RedrawBenchmark {
   private final Toolkit toolkit = Toolkit.load();
   private final Recall recall = new Recall();
   private final SheetMemory memory = new SheetMemory();
+  private final ArcMemory arcs = new ArcMemory();
   private final Map<String, Long> readers = new TreeMap<>();
   private final Map<String, ComposedSheet> shown = new LinkedHashMap<>();
 
@@ -87,7 +89,7 @@ public final class RedrawBenchmark {
     if (args.length > 2) {
       benchmark.readers.entrySet().stream()
           .sorted((a, b) -> Long.compare(b.getValue(), a.getValue()))
-          .limit(40)
+          .limit(Integer.getInteger("readers", 40))
           .forEach(
               e -> System.out.printf(Locale.ROOT, "%8.1f %s%n", e.getValue() / 1e6, e.getKey()));
     }
@@ -105,7 +107,8 @@ public final class RedrawBenchmark {
   private static String words(Redraw r) {
     return String.format(
         Locale.ROOT,
-        "%.0f ms: read %.0f, sheet in view %.0f, study %.0f (%d worked), sheets %.0f (%d drawn), svg %.0f",
+        "%.0f ms: read %.0f, sheet in view %.0f, study %.0f (%d worked), sheets %.0f (%d drawn),"
+            + " svg %.0f",
         r.sum(),
         r.read(),
         r.view(),
@@ -134,7 +137,7 @@ public final class RedrawBenchmark {
       Outcome outcome = new Study(toolkit.plugins()).ahead(plan, new Timed(), last, inView).get();
       recall.keepPart();
       List<ComposedSheet> pages = SheetSet.ahead(outcome, Papers.of(null, plan), inView, memory);
-      pages.forEach(p -> SvgWriter.element(p));
+      pages.forEach(p -> SvgWriter.element(p, arcs));
     }
   }
 
@@ -157,11 +160,12 @@ public final class RedrawBenchmark {
     for (ComposedSheet sheet : sheets) {
       if (shown.put(sheet.id(), sheet) != sheet) {
         long before = now();
-        SvgWriter.element(sheet);
+        SvgWriter.element(sheet, arcs);
         readers.merge("svg " + sheet.id(), now() - before, Long::sum);
         drawn++;
       }
     }
+    arcs.next();
     at[4] = nowMs();
     return new Redraw(
         read, view, at[2] - at[1], at[3] - at[2], at[4] - at[3], recall.worked().size(), drawn);

@@ -54,6 +54,9 @@ class SheetMeasuresTest {
   /** A leader ends at the room that a text is given, a little more than its letters. */
   private static final double TOUCHING_MM = 1.5;
 
+  /** The same for a name of several lines. */
+  private static final double LINES_MM = 12;
+
   /** Parts of symbols that a legend shows whole, and the ground that a lot line runs about. */
   private static final Set<String> PARTS =
       Set.of(
@@ -235,6 +238,70 @@ class SheetMeasuresTest {
     }
   }
 
+  /** On drawings too it stands in its bed, or a stroke leads from it to where that lies. */
+  @ParameterizedTest
+  @MethodSource("yardloom.program.cli.Samples#plans")
+  void everyDrawing_namesBedsWithinOrWithALeader(String demo) {
+    List<String> lost = new ArrayList<>();
+    for (ComposedSheet sheet : set(demo)) {
+      for (Ink.Group map : groups(sheet, "site-plan")) {
+        for (Element.Bed bed : Samples.outcome(demo).plan().all(Element.Bed.class)) {
+          List<List<Xy>> own = new ArrayList<>();
+          groups(map, "drawing").forEach(g -> named(g, bed.id().toString(), own));
+          if (!own.isEmpty() && !isReadAsItsName(map, bed.id().title(), own)) {
+            lost.add(sheet.id() + ": " + bed.id().title());
+          }
+        }
+      }
+    }
+    assertEquals(List.of(), lost);
+  }
+
+  /** Or is not written at all. */
+  private static boolean isReadAsItsName(Ink.Group map, String name, List<List<Xy>> bed) {
+    List<Ink.Path> leaders = new ArrayList<>();
+    groups(map, "leaders").forEach(g -> paths(g, leaders));
+    for (Ink.Group labels : groups(map, "labels")) {
+      for (Ink ink : labels.inks()) {
+        Ink.Text text = (Ink.Text) ink;
+        if (!text.content().equals(name) && !text.content().startsWith(name + ",")) {
+          continue;
+        }
+        Quad room = text.room(FontWidths.shipped());
+        boolean within = bed.stream().anyMatch(ring -> isWithin(text.at(), ring));
+        boolean led =
+            leaders.stream()
+                .flatMap(l -> l.tracks().stream())
+                .anyMatch(
+                    t ->
+                        room.distance(t.points().get(1)) < LINES_MM
+                            && bed.stream().anyMatch(r -> isWithin(t.points().get(0), r)));
+        if (!within && !led) {
+          return false;
+        }
+      }
+    }
+    return true;
+  }
+
+  private static void paths(Ink ink, List<Ink.Path> paths) {
+    if (ink instanceof Ink.Group group) {
+      group.inks().forEach(i -> paths(i, paths));
+    } else if (ink instanceof Ink.Path path) {
+      paths.add(path);
+    }
+  }
+
+  /** The outlines of the thing of that title. */
+  private static void named(Ink ink, String title, List<List<Xy>> found) {
+    if (ink instanceof Ink.Group group) {
+      if (group.title().equals(title)) {
+        rings(group, "bed", found);
+      }
+      group.inks().forEach(i -> named(i, title, found));
+    }
+  }
+
   private static void ends(Ink ink, List<Xy> ends) {
     if (ink instanceof Ink.Group group) {
       group.inks().forEach(i -> ends(i, ends));
@@ -389,7 +456,7 @@ class SheetMeasuresTest {
     boolean hasTapes =
         set(demo).stream()
             .flatMap(s -> InkAudit.texts(s).stream())
-            .anyMatch(t -> t.content().startsWith("A to B is"));
+            .anyMatch(t -> t.content().startsWith("Tapes: first A to B, "));
     assertEquals(hasTapes, !PointNumbers.drawn(set(demo)).isEmpty());
   }
 

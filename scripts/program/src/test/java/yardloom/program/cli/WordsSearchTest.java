@@ -50,6 +50,17 @@ class WordsSearchTest {
     "gravel, layer",
     "straw, layer",
     "tray, stockForms",
+    "phase, stage",
+    "orchard, trained",
+    "pump, headPart",
+    "permit, localCheck",
+    "estimate, priceBook",
+    "companion plants, guild",
+    "privacy screen, hedge",
+    "sidewalk, path",
+    "stump, task",
+    "grading, levels",
+    "deer, fence",
   })
   void topic_findsItsWordAmongTheFirstFive(String asked, String word) {
     List<String> found =

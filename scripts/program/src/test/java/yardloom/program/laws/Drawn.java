@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import yardloom.kernel.spi.PluginLoader;
 import yardloom.kernel.spi.Plugins;
@@ -113,7 +114,9 @@ public final class Drawn {
 
   /** The exact value of a cell, a quantity in SI units. */
   double exact(String id, String row, String column) {
-    return value(cell(id, row, column));
+    Cell cell = cell(id, row, column);
+    // Columns that add up as printed keep their digits in the reason.
+    return value(cell.why().map(w -> new Cell(Optional.of(w.value()), cell.why())).orElse(cell));
   }
 
   /** The cell as the data file prints it. */
@@ -176,7 +179,7 @@ public final class Drawn {
   }
 
   TableFormat format() {
-    return new TableFormat(outcome.plan().info().units(), outcome.plan().info().currency());
+    return TableFormat.of(outcome.plan().info());
   }
 
   /** All tables as their data files have them, by id. */

@@ -26,7 +26,7 @@ class DripRowsByHandTest {
       soilTexture 'sandy loam', organic: 3
       lot([point(0.ft, 0.ft), point(70.ft, 0.ft), point(70.ft, 50.ft), point(0.ft, 50.ft)])
       tap 'bib', point(3.ft, 3.ft)
-      ownPlant 'bush', like: 'red currant', spacing: 2.ft, rows: 2.ft, spread: 30.inch, height: 6.ft, source: publication('x', by: 'y', seen: 'read')
+      ownPlant('bush', like: 'red currant', source: publication('x', by: 'y', seen: 'read')) { grown spacing: 2.ft, rows: 2.ft, spread: 30.inch, height: 6.ft }
       bed('b', rect(20.ft, 10.ft, 14.ft, 5.ft), use: 'perennial') {
         drip emitter: 0.6.gph, spacing: 14.inch, rowSpacing: %s.inch
         plantAt 'bush', at: [point(22.ft, 11.4.ft), point(26.ft, %s.ft)]
@@ -120,7 +120,8 @@ class DripRowsByHandTest {
         notes);
     assertTrue(
         notes.contains(
-            "apple: first row 27.0 in from the trunk, the next every 26.0 in, outlets every 16.0 in."),
+            "apple: first row 27.0 in from the trunk, the next every 26.0 in, outlets every 16.0"
+                + " in."),
         notes);
   }
 

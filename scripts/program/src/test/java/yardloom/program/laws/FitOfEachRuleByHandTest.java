@@ -115,13 +115,18 @@ class FitOfEachRuleByHandTest {
   void findingsOfFit_areNeverErrors_andFromMemoryOnlyNotes() {
     String script =
         climate(99)
-            + "hardinessZone '5b', source: 'by hand'\nwinterChill 100, source: 'by hand'\n"
-            + "soilTexture 'clay'\nsoilTest { acidity ph: 9.0 }\nhousehold children: true, pets: true\n"
+            + "hardinessZone '5b', source: 'by hand'\n"
+            + "winterChill 100, source: 'by hand'\n"
+            + "soilTexture 'clay'\n"
+            + "soilTest { acidity ph: 9.0 }\n"
+            + "household children: true, pets: true\n"
             + bed("A", 14, "rhubarb")
             + bed("C", 24, "thyme")
             + bed("D", 34, "evergreen huckleberry")
-            + "tree('lemon', point(30.ft, 46.ft), crown: 9.ft, height: 9.ft, standing: false) { species 'lemon' }\n"
-            + "tree('cherry', point(12.ft, 50.ft), crown: 9.ft, height: 9.ft, standing: false) { species 'sweet cherry' }\n";
+            + "tree('lemon', point(30.ft, 46.ft), crown: 9.ft, height: 9.ft, standing: false) {"
+            + " species 'lemon' }\n"
+            + "tree('cherry', point(12.ft, 50.ft), crown: 9.ft, height: 9.ft, standing: false) {"
+            + " species 'sweet cherry' }\n";
     List<Finding> found =
         Drawn.of(SITE + script).outcome().findings().stream()
             .filter(f -> f.rule().startsWith("planting."))
@@ -144,5 +149,95 @@ class FitOfEachRuleByHandTest {
         assertFalse(text(row, 6).isEmpty(), row.toString());
       }
     }
+  }
+
+  private static final String LISTS =
+      """
+      localPlants 'prohibited', names: 'Hippophae, Rosa rugosa', say: 'no sale',
+        source: publication('Weed act', by: 'a state', seen: 'read')
+      localPlants 'watched', names: 'Jerusalem artichoke',
+        source: publication('Watch list', by: 'a county', seen: 'read')
+      localPlants 'native', names: 'Allium schoenoprasum',
+        source: publication('Flora', by: 'a county', seen: 'read')
+      """;
+
+  /** Listed by genus and by common name; raspberries are of the same family as roses, no more. */
+  @ParameterizedTest(name = "{0}: {1}")
+  @CsvSource({
+    "sea buckthorn, does not fit",
+    "Jerusalem artichoke, fits if",
+    "red raspberry, ''",
+    "chives, ''"
+  })
+  void listsOfThePlace_areAskedOfEachPlant(String plant, String expected) {
+    assertEquals(expected, fit(LISTS + bed("B", 40, plant), "B", "list"));
+    assertEquals("", fit(bed("B", 40, plant), "B", "list"));
+  }
+
+  @Test
+  void whatIsListed_saysWhyAndByWhom_andIsNotSuggested() {
+    String script = LISTS + bed("B", 40, "sea buckthorn");
+    assertTrue(said(script, "B", "list", 4).endsWith("may not be planted here: no sale"));
+    assertTrue(said(script, "B", "list", 7).startsWith("Weed act, a state"));
+    Finding found =
+        Drawn.of(SITE + script).outcome().findings().stream()
+            .filter(f -> f.rule().equals("planting.fit-list"))
+            .findFirst()
+            .orElseThrow();
+    assertEquals(Severity.WARNING, found.severity());
+    String wish =
+        "bed('W', rect(10.ft, 20.ft, 20.ft, 8.ft), use: 'perennial') { suggest kinds: 2,"
+            + " perennials: 1, natives: true }\n";
+    List<String> offered =
+        Drawn.of(
+                SITE
+                    + wish
+                    + "localPlants 'prohibited', names: 'Monarda, Echinacea, Asclepias, Rubus',"
+                    + " source: publication('a', by: 'b', seen: 'read')\n")
+            .tables()
+            .get("suggestions")
+            .rows()
+            .stream()
+            .map(r -> text(r, 2))
+            .toList();
+    assertFalse(offered.isEmpty());
+    for (String kind : List.of("bee balm", "purple coneflower", "butterfly milkweed")) {
+      assertFalse(offered.contains(kind), offered.toString());
+    }
+  }
+
+  /** Sorrel is of no region of the catalogue; with a list that has it, it is wished as a native. */
+  @ParameterizedTest
+  @CsvSource({"native, true", "watched, false"})
+  void nativesOfAList_areOfferedAsNatives(String list, boolean offered) {
+    String wish =
+        "bed('W', rect(10.ft, 20.ft, 20.ft, 8.ft), use: 'perennial') { suggest kinds: 2,"
+            + " perennials: 0.5, natives: true, harvest: 'April to June' }\n"
+            + "localPlants '"
+            + list
+            + "', names: 'sorrel, sea kale', source: publication('a', by: 'b', seen: 'read')\n";
+    List<String> found =
+        Drawn.of(SITE + wish).tables().get("suggestions").rows().stream()
+            .map(r -> text(r, 2))
+            .toList();
+    assertEquals(offered, found.contains("sorrel") || found.contains("sea kale"), found.toString());
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "'roses'  | `names:` has 'roses', which is neither a plant of the catalogue nor",
+        "' , '    | `names:` has no name of a plant",
+      })
+  void wrongNames_areRefused(String names, String says) {
+    String script =
+        SITE
+            + "localPlants 'watched', names: '"
+            + names
+            + "', source: publication('a', by: 'b', seen: 'read')\n";
+    Exception e =
+        org.junit.jupiter.api.Assertions.assertThrows(Exception.class, () -> Drawn.of(script));
+    assertTrue(e.getMessage().contains(says), e.getMessage());
   }
 }

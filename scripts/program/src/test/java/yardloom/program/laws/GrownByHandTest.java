@@ -17,7 +17,7 @@ class GrownByHandTest {
       climate 'urbana-il'
       frost last: '05-06', first: '10-14', source: 'by hand'
       lot([point(0.ft, 0.ft), point(80.ft, 0.ft), point(80.ft, 50.ft), point(0.ft, 50.ft)])
-      ownPlant 'bush', like: 'red currant', spacing: 2.ft, rows: 5.ft, spread: 4.ft, height: 6.ft, yieldLow: 3.lb, yieldHigh: 7.lb, source: publication('x', by: 'y', seen: 'read')
+      ownPlant('bush', like: 'red currant', source: publication('x', by: 'y', seen: 'read')) { grown spacing: 2.ft, rows: 5.ft, spread: 4.ft, height: 6.ft ; yields low: 3.lb, high: 7.lb }
       bed('dense', rect(4.ft, 4.ft, 20.ft, 10.ft), use: 'perennial') {
         plant 'bush', spacing: 2.ft, rowSpacing: 2.5.ft
         %s

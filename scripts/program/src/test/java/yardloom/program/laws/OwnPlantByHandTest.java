@@ -26,11 +26,11 @@ class OwnPlantByHandTest {
   private static final String YARD =
       HEAD
           + """
-      ownPlant 'fig-leaf gourd', like: 'winter squash', botanical: 'Cucurbita ficifolia', spacing: 4.ft, rows: 6.ft, spread: 5.ft, yieldLow: 10.lb, yieldHigh: 40.lb, pickFrom: 120, pickUntil: 150, source: publication('Trial of gourds', by: 'our own garden', seen: 'read')
-      plantBook 'plant,like,spread_cm,zone,first_year,full_year,yield_low_kg,yield_high_kg,title,publisher,year,locator,standing\\nperry pear,European pear,400,7,6,9,20,60,List of perry pears,a nursery,2020,p. 4,READ'
-      bed('gourds', rect(4.ft, 4.ft, 16.ft, 8.ft), use: 'annual') { plant 'fig-leaf gourd' }
-      tree('one', point(40.ft, 30.ft), crown: 13.ft, height: 12.ft, standing: false) { species 'perry pear' }
-      """;
+          ownPlant('fig-leaf gourd', like: 'winter squash', botanical: 'Cucurbita ficifolia', source: publication('Trial of gourds', by: 'our own garden', seen: 'read')) { grown spacing: 4.ft, rows: 6.ft, spread: 5.ft ; yields low: 10.lb, high: 40.lb ; seasons pickFrom: 120, pickUntil: 150 }
+          plantBook 'plant,like,spread_cm,zone,first_year,full_year,yield_low_kg,yield_high_kg,title,publisher,year,locator,standing\\nperry pear,European pear,400,7,6,9,20,60,List of perry pears,a nursery,2020,p. 4,READ'
+          bed('gourds', rect(4.ft, 4.ft, 16.ft, 8.ft), use: 'annual') { plant 'fig-leaf gourd' }
+          tree('one', point(40.ft, 30.ft), crown: 13.ft, height: 12.ft, standing: false) { species 'perry pear' }
+          """;
 
   private static final Drawn DRAWN = Drawn.of(YARD);
 
@@ -121,7 +121,7 @@ class OwnPlantByHandTest {
     "'7,6,9,20', '7,6,5,20', the year of full harvest is not before the first",
     "European pear;400, Eurpean pear;400, Did you mean `European pear`?",
     "pickUntil: 150, pickUntil: 90, days go from `pick_from` to `pick_until`",
-    "pickUntil: 150, drainage: 'god', good",
+    "'seasons pickFrom: 120, pickUntil: 150', needs drainage: 'god', good",
   })
   void whatIsWrong_isSaid(String right, String wrong, String message) {
     String text = YARD.replace(right.replace(';', ','), wrong.replace(';', ','));

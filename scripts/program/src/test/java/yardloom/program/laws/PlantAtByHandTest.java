@@ -16,7 +16,7 @@ class PlantAtByHandTest {
       """
       plan 'Points', units: 'us'
       lot([point(0.ft, 0.ft), point(60.ft, 0.ft), point(60.ft, 40.ft), point(0.ft, 40.ft)])
-      ownPlant 'bush', like: 'red currant', spacing: 4.ft, rows: 4.ft, spread: 5.ft, height: 6.ft, source: publication('x', by: 'y', seen: 'read')
+      ownPlant('bush', like: 'red currant', source: publication('x', by: 'y', seen: 'read')) { grown spacing: 4.ft, rows: 4.ft, spread: 5.ft, height: 6.ft }
       bed('b', rect(10.ft, 10.ft, 20.ft, 8.ft), use: 'perennial') { plantAt 'bush', at: [%s] }
       """;
 

@@ -7,6 +7,8 @@ import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
@@ -82,12 +84,52 @@ class StagesLawTest {
   }
 
   private static List<BigDecimal> printedHours(Outcome of) {
-    TableFormat format = new TableFormat(of.plan().info().units(), of.plan().info().currency());
+    TableFormat format = TableFormat.of(of.plan().info());
     Table stages = table(of, "stages");
     int at = stages.columns().stream().map(Column::id).toList().indexOf("hours");
     return stages.rows().stream()
         .map(r -> new BigDecimal(format.data(stages.columns().get(at), r.get(at))))
         .toList();
+  }
+
+  /** Every row of numbers of a table as it is printed; what is blank is nothing. */
+  private static List<List<BigDecimal>> printed(Outcome of, String id) {
+    TableFormat format = new TableFormat(of.plan().info().units(), of.plan().info().currency());
+    Table table = table(of, id);
+    return table.rows().stream()
+        .map(
+            r ->
+                IntStream.range(1, r.size())
+                    .mapToObj(c -> format.data(table.columns().get(c), r.get(c)))
+                    .map(text -> text.isEmpty() ? BigDecimal.ZERO : new BigDecimal(text))
+                    .toList())
+        .toList();
+  }
+
+  private static BigDecimal sum(Stream<BigDecimal> of) {
+    return of.reduce(BigDecimal.ZERO, BigDecimal::add);
+  }
+
+  /** Down every column and along every row, in the whole currency units that are printed. */
+  private static void assertAddsUp(Outcome of) {
+    List<List<BigDecimal>> rows = printed(of, "stage-costs");
+    List<BigDecimal> total = rows.get(rows.size() - 1);
+    int last = total.size() - 1;
+    for (List<BigDecimal> row : rows) {
+      assertEquals(row.get(last), sum(row.subList(0, last).stream()), rows::toString);
+    }
+    for (int c = 0; c <= last; c++) {
+      int column = c;
+      assertEquals(
+          total.get(c),
+          sum(rows.subList(0, rows.size() - 1).stream().map(r -> r.get(column))),
+          rows::toString);
+    }
+    List<List<BigDecimal>> whole = printed(of, "materials-cost");
+    assertEquals(
+        whole.get(whole.size() - 1).get(0),
+        sum(whole.subList(0, whole.size() - 1).stream().map(r -> r.get(0))),
+        whole::toString);
   }
 
   private static double exact(Cell cell) {
@@ -109,6 +151,7 @@ class StagesLawTest {
         1e-6);
     List<BigDecimal> hours = printedHours(two);
     assertEquals(hours.get(2), hours.get(0).add(hours.get(1)), "hours as printed");
+    assertAddsUp(two);
     // Rounding up in each stage costs more, never less.
     assertTrue(
         last(two, "stages", "cost") >= last(AT_ONCE, "materials-cost", "likely") - 1e-9,

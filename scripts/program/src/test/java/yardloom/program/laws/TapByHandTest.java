@@ -13,7 +13,7 @@ class TapByHandTest {
       """
       plan 'Taps', units: 'us'
       lot([point(0.ft, 0.ft), point(60.ft, 0.ft), point(60.ft, 40.ft), point(0.ft, 40.ft)])
-      ownPlant 'bush', like: 'red currant', spacing: 4.ft, rows: 4.ft, spread: 5.ft, height: 6.ft, source: publication('x', by: 'y', seen: 'read')
+      ownPlant('bush', like: 'red currant', source: publication('x', by: 'y', seen: 'read')) { grown spacing: 4.ft, rows: 4.ft, spread: 5.ft, height: 6.ft }
       bed('row', rect(10.ft, 10.ft, 16.ft, 4.ft), use: 'perennial') { plant 'bush', spacing: 4.ft, rowSpacing: 4.ft%s }
       tap 'hose', point(%s.ft, %s.ft), source: 'mains'
       """;

@@ -22,7 +22,7 @@ class YoungViewByHandTest {
           """
           plan 'Young', units: 'us', date: '2027-03-30'
           lot([point(0.ft, 0.ft), point(90.ft, 0.ft), point(90.ft, 60.ft), point(0.ft, 60.ft)])
-          ownPlant 'bush', like: 'red currant', spacing: 2.ft, rows: 5.ft, spread: 4.ft, height: 6.ft, source: publication('x', by: 'y', seen: 'read')
+          ownPlant('bush', like: 'red currant', source: publication('x', by: 'y', seen: 'read')) { grown spacing: 2.ft, rows: 5.ft, spread: 4.ft, height: 6.ft }
           bed('dense', rect(4.ft, 4.ft, 20.ft, 10.ft), use: 'perennial') {
             plant 'bush', spacing: 2.ft, rowSpacing: 2.5.ft
             plantThinned 'bush', to: 4.ft, season: 4

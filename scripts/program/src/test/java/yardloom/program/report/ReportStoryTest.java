@@ -116,8 +116,7 @@ class ReportStoryTest {
     String said = page.getElementById(chart).selectFirst("desc").text();
     Table table =
         outcome.tables().stream().filter(t -> t.id().equals(id)).findFirst().orElseThrow();
-    TableFormat format =
-        new TableFormat(outcome.plan().info().units(), outcome.plan().info().currency());
+    TableFormat format = TableFormat.of(outcome.plan().info());
     List<String> rows = new ArrayList<>();
     for (int r = 0; r < table.rows().size(); r++) {
       boolean total = r >= table.rows().size() - table.totals();

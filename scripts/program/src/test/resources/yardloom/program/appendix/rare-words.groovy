@@ -106,6 +106,16 @@ labourBook 'task,unit,low,likely,high\ncut edge,ft,0.02,0.04,0.07'
 note 'old well, filled', at: point(66.ft, 30.ft)
 dimension point(40.ft, 34.ft), point(40.ft, 51.ft), offset: 1.ft, text: 'beds'
 hideLabel 'path'
+logo '<svg viewBox="0 0 8 4"><path fill="#2f5d1e" d="M0 4L4 0L8 4Z"/></svg>'
+theme 'bed', fill: '#e8eefb', line: '#1f3f7a', weight: 0.5.mm
+themeText headings: '#1f4e79', capitals: 2.6.mm
+detail('Edge of a bed', scale: 10, sheet: 'layout') {
+  piece rect(0.ft, 0.ft, 2.inch, 1.ft), of: 'wood', says: 'Cedar'
+  piece rect(2.inch, 0.ft, 2.ft, 9.inch), of: 'compost'
+  edge line([point(-1.ft, 3.inch), point(0.ft, 3.inch)])
+  dimension point(2.inch, 0.ft), point(2.inch, 9.inch)
+  note 'two screws', at: point(1.inch, 11.inch)
+}
 accept 'planting.harm', why: 'the household has no children'
 country 'US'
 siteAddress '14 Linden Walk, Urbana'
@@ -120,6 +130,7 @@ pipeSize '1 in PN10', bore: 1.02.inch, roll: 200.ft, tube: 'pressure pipe', sour
 pipeSizes 'size,bore_in,roll_ft\n2 in,2.067,300', only: false, name: 'pipes'
 headPart 'disc filter', like: 'filter', loss: 1.2.psi, at: 4.gpm, purpose: 'keeps out grains; rinse it monthly', source: publication('Leaflet', by: 'its maker', seen: 'memory')
 headParts 'part,after,loss_psi,at_gpm,purpose\nwater meter,timer,0.8,6,counts what the garden takes', name: 'parts'
-ownPlant 'fig-leaf gourd', like: 'winter squash', botanical: 'Cucurbita ficifolia', spread: 5.ft, yieldHigh: 40.lb, source: publication('Trial of gourds', by: 'our own garden', seen: 'read')
+ownPlant('fig-leaf gourd', like: 'winter squash', botanical: 'Cucurbita ficifolia', source: publication('Trial of gourds', by: 'our own garden', seen: 'read')) { grown spread: 5.ft ; yields high: 40.lb ; needs drainage: 'good' ; seasons pickFrom: 120, pickUntil: 150 ; pollinated 'partner', within: 80.ft ; traits roles: 'insect plant' }
 plantBook 'plant,like,spread_in,zone\nperry pear,European pear,240,5'
 stage('last of all') { note 'all of this is one stage', at: point(3.ft, 3.ft) }
+wateringZone(['framed', 'edged'])

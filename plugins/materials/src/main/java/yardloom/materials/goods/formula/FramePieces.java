@@ -4,10 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import org.locationtech.jts.geom.Coordinate;
 import org.locationtech.jts.geom.Polygon;
+import yardloom.kernel.geom.RectangleSides;
 import yardloom.kernel.geom.Shape;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Length;
-import yardloom.materials.surface.formula.RectangleSides;
 
 /**
  * The boards of a frame whose outer faces stand on the outline of a bed.

@@ -8,7 +8,8 @@ import yardloom.planting.traits.SoilNeed;
 /**
  * Is the soil as acid as the kind wants it? Half a unit beyond its best range is let pass, a whole
  * one on the sweet side of kinds that are not of acid soil: most garden plants bear neutral ground.
- * As much again can be amended; more cannot be held for years in open ground.
+ * As much again can be amended; more cannot be held for years in open ground. What the plan does to
+ * the soil must not spoil what was right.
  *
  * <p>References: [1] FAO, ECOCROP, optimum pH (a range of best growth, not a limit); [2] University
  * of Idaho Extension, Blueberries, 2012 (pH 4.2 to 5.2). The half and the whole unit are common
@@ -35,7 +36,10 @@ public final class AcidityRule implements SuitRule {
     double found = acidity.found().value();
     double steps = steps(found, need.get());
     if (steps <= 1) {
-      return Optional.empty();
+      return acidity
+          .wanted()
+          .filter(w -> steps(w, need.get()) > 1)
+          .map(w -> spoiled(need.get(), w));
     }
     boolean amends = acidity.wanted().filter(w -> steps(w, need.get()) <= 1).isPresent();
     boolean fails = steps > 2 && !amends;
@@ -51,6 +55,21 @@ public final class AcidityRule implements SuitRule {
                 found),
             todo(found, acidity, need.get(), fails, amends),
             need.get().phSource()));
+  }
+
+  /** The ground is right as it is, and what the plan does to it is not. */
+  private Reason spoiled(SoilNeed need, double wanted) {
+    return new Reason(
+        id(),
+        Suits.FITS_IF,
+        String.format(
+            Locale.ROOT,
+            "it wants pH %.1f to %.1f, near what is there; the plan brings the soil to %.1f",
+            need.lowPh(),
+            need.highPh(),
+            wanted),
+        (wanted > need.highPh() ? "keep lime" : "keep sulfur") + " off its bed, and order less",
+        need.phSource());
   }
 
   private static String todo(

@@ -1,7 +1,8 @@
 package yardloom.planting.suit.rule;
 
-import java.util.Locale;
 import yardloom.kernel.plan.Plan;
+import yardloom.kernel.table.Measure;
+import yardloom.kernel.table.Say;
 import yardloom.kernel.unit.Length;
 
 /** Lengths and names as reasons print them. */
@@ -10,10 +11,6 @@ public final class ReasonWords {
 
   /** In both unit systems, the plan's own first. */
   public static String both(Plan plan, Length length) {
-    return plan.info()
-        .units()
-        .both(
-            String.format(Locale.ROOT, "%.1f ft", length.feet()),
-            String.format(Locale.ROOT, "%.2f m", length.metres()));
+    return Say.both(Measure.LENGTH, length, plan.info().units());
   }
 }

@@ -6,6 +6,7 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import yardloom.kernel.unit.Length;
 
 /** Parts of compost bins against published lists of materials. */
@@ -46,5 +47,13 @@ class BayPartsTest {
   @Test
   void boards_areWholeOnes() {
     assertEquals(16, of(8, 4, 4).boards());
+  }
+
+  /** Boards that fill the height to the inch count: n boards are n × 5.5 in. */
+  @ParameterizedTest
+  @ValueSource(ints = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11})
+  void boards_ofTheWholeHeight_count(int boards) {
+    Length height = Length.inches(5.5 * boards);
+    assertEquals(boards, BayParts.of(Length.feet(3), Length.feet(3), height).boards());
   }
 }

@@ -4,9 +4,13 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import yardloom.kernel.geom.Line;
 import yardloom.kernel.geom.Point;
 import yardloom.kernel.geom.Shape;
@@ -173,5 +177,88 @@ class PlacesByHandTest {
         List.of(Point.metres(-3, 0)),
         RingPlaces.nearest(
             List.of(Point.metres(3, 0), Point.metres(-3, 0)), Point.metres(0, 0), 1));
+  }
+
+  /**
+   * A strip of 2.2 by 0.4 m at 0.5 m: four fit, over 1.5 m, so 0.35 m from either end, down the
+   * middle, 0.2 m from both sides. More than those 0.2 m cannot be kept.
+   */
+  @Test
+  void oneRow_downTheMiddleOfAStrip_isCentred() {
+    Shape strip = box(2.2, 0.4);
+    assertEquals(
+        List.of(
+            List.of(350L, 200L), List.of(850L, 200L), List.of(1350L, 200L), List.of(1850L, 200L)),
+        millimetres(Lattice.oneRow(strip, m(0.5), m(0.2))));
+    assertTrue(Lattice.oneRow(strip, m(0.5), m(0.201)).isEmpty());
+    assertEquals(
+        List.of(List.of(250L, 150L)), millimetres(Lattice.oneRow(box(0.5, 0.3), m(0.5), m(0.1))));
+    assertTrue(Lattice.oneRow(box(0.49, 0.3), m(0.5), m(0.1)).isEmpty());
+    assertTrue(Lattice.oneRow(Shape.EMPTY, m(0.5), m(0.1)).isEmpty());
+  }
+
+  /**
+   * Two strips of 1 m, one of them half a metre shorter at one end: only places pushed to the other
+   * end, 1, 2 and 3 m off this one, stand half a metre inside both. Centred, the short one holds
+   * two.
+   */
+  @ParameterizedTest
+  @ValueSource(booleans = {false, true})
+  void bedCutBackAtOneEnd_isPlantedFromTheOther(boolean mirrored) {
+    Shape shortOne = Shape.rectangle(Point.metres(mirrored ? 0 : 0.5, 0), m(3), m(1));
+    Shape bed = Shape.union(List.of(shortOne, Shape.rectangle(Point.metres(0, 1), m(3.5), m(1))));
+    long x = mirrored ? 500 : 1000;
+    List<List<Long>> places = new ArrayList<>();
+    for (long y : new long[] {500, 1500}) {
+      for (int i = 0; i < 3; i++) {
+        places.add(List.of(x + 1000 * i, y));
+      }
+    }
+    assertEquals(places, millimetres(Lattice.points(bed, m(1), m(1), Layout.SQUARE)));
+  }
+
+  /**
+   * The same across: left of 2 m the bed is half a metre narrower, so rows keep to its far side.
+   */
+  @ParameterizedTest
+  @ValueSource(booleans = {false, true})
+  void bedCutBackAtOneSide_hasItsRowsAtTheOther(boolean mirrored) {
+    Shape narrow = Shape.rectangle(Point.metres(0, mirrored ? 0 : 0.5), m(2), m(2));
+    Shape bed = Shape.union(List.of(narrow, Shape.rectangle(Point.metres(2, 0), m(2), m(2.5))));
+    long y = mirrored ? 500 : 1000;
+    List<List<Long>> places = new ArrayList<>();
+    for (int row = 0; row < 2; row++) {
+      for (long x : new long[] {500, 1500, 2500, 3500}) {
+        places.add(List.of(x, y + 1000 * row));
+      }
+    }
+    assertEquals(places, millimetres(Lattice.points(bed, m(1), m(1), Layout.SQUARE)));
+  }
+
+  /** A hexagon's side is its radius, a square's √2 of it; across stand two, and wider one alone. */
+  @ParameterizedTest
+  @CsvSource({"1, 6", "1.01, 5", "1.4142, 4", "1.7320, 3", "2, 2", "2.01, 1"})
+  void ring_holdsThePolygonWithThatSide(double spacing, int count) {
+    assertEquals(count, RingPlaces.count(m(1), m(spacing)));
+    assertEquals(count, RingPlaces.count(m(2.5), m(spacing * 2.5)));
+  }
+
+  /** Four on a circle of 3 m: up, right, down, left of the middle. */
+  @Test
+  void ring_beginsUpThePlan_andGoesRightAbout() {
+    assertEquals(
+        List.of(List.of(1L, 5L), List.of(4L, 2L), List.of(1L, -1L), List.of(-2L, 2L)),
+        RingPlaces.round(Point.metres(1, 2), m(3), 4).stream()
+            .map(p -> List.of(Math.round(p.x().metres()), Math.round(p.y().metres())))
+            .toList());
+  }
+
+  /** Equally far and equally far left: the one further down. */
+  @Test
+  void drift_ofEqualPlaces_takesTheLower() {
+    assertEquals(
+        List.of(Point.metres(0, -3)),
+        RingPlaces.nearest(
+            List.of(Point.metres(0, 3), Point.metres(0, -3)), Point.metres(0, 0), 1));
   }
 }

@@ -131,4 +131,27 @@ class SeasonTest {
     assertEquals(3.0, pieces.get(1).centroid().x().metres(), 1e-6);
     assertEquals(1.5, pieces.get(2).area().squareMetres(), 1e-6);
   }
+
+  /**
+   * Where all months are warm and alike the year begins in January, with two coldest in the first.
+   */
+  @Test
+  void season_ofTheWholeYear_beginsInTheColdestMonth() {
+    List<Integer> year = List.of(0, 1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11);
+    List<Temperature> alike = celsius(20, 20, 20, 20, 20, 20, 20, 20, 20, 20, 20, 20);
+    assertEquals(year, GrowingSeason.months(alike, GrowingSeason.TENDER));
+    List<Temperature> june = celsius(20, 20, 20, 20, 20, 15, 15, 20, 20, 20, 20, 20);
+    assertEquals(
+        List.of(5, 6, 7, 8, 9, 10, 11, 0, 1, 2, 3, 4),
+        GrowingSeason.months(june, GrowingSeason.TENDER));
+  }
+
+  /**
+   * A month at the limit counts; of two seasons as long the one after the coldest month is taken.
+   */
+  @Test
+  void season_ofTwoWarmSpells_isTheFirst() {
+    List<Temperature> means = celsius(0, 2, 10, 12, 9, 8, 9, 11, 10, 3, 2, 1);
+    assertEquals(List.of(2, 3), GrowingSeason.months(means, GrowingSeason.TENDER));
+  }
 }

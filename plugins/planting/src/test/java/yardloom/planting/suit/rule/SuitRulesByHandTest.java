@@ -133,6 +133,23 @@ class SuitRulesByHandTest {
     assertEquals("FITS", suits(judge(new AcidityRule(), apple)));
   }
 
+  /**
+   * Blueberries stand well at 5.6; a plan that limes to 6.5, 1.3 above what they want, spoils that.
+   * Apples (6.0 to 7.0) bear 5.6 and 6.5; sulfur that brings 6.5 to 5.2 spoils it for them.
+   */
+  @Test
+  void acidity_thatThePlanSpoils_isACondition() {
+    acidity = Optional.of(new SoilAcidity(Derived.by("told", SAYS).gives(5.6), Optional.of(6.5)));
+    Reason limed = judge(new AcidityRule(), tree("highbush blueberry", 20)).orElseThrow();
+    assertEquals(Suits.FITS_IF, limed.suits());
+    assertTrue(limed.text().contains("the plan brings the soil to 6.5"), limed.text());
+    assertTrue(limed.todo().startsWith("keep lime off its bed"), limed.todo());
+    assertEquals("FITS", suits(judge(new AcidityRule(), tree("apple (dwarf)", 40))));
+    acidity = Optional.of(new SoilAcidity(Derived.by("told", SAYS).gives(6.5), Optional.of(5.2)));
+    Reason soured = judge(new AcidityRule(), tree("apple (dwarf)", 60)).orElseThrow();
+    assertTrue(soured.todo().startsWith("keep sulfur off its bed"), soured.todo());
+  }
+
   /** Elder harms children by its raw berries and pets; apple seeds pets only. */
   @ParameterizedTest
   @CsvSource({

@@ -135,4 +135,24 @@ class TurnDaysTest {
       }
     }
   }
+
+  /** Frost that comes after the harvest ends nothing: 1 May + 60 days are 30 June. */
+  @Test
+  void frostAfterTheHarvest_isNoMatter() {
+    Stay one = TurnDays.of(List.of(crop("05-01", "05-20", 60, null, "10-02"))).get(0);
+    assertEquals(date("06-30"), one.over());
+  }
+
+  /** Planted in the first of two seasons it may wait till that one ends, 1 May, not the other. */
+  @Test
+  void cropOfTwoSeasons_waitsNoLongerThanTheOneItIsPlantedIn() {
+    Crop twice =
+        new Crop(
+            List.of(new Window(day("04-01"), day("05-01")), new Window(day("08-01"), day("09-01"))),
+            40,
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty());
+    assertEquals(date("05-01"), TurnDays.of(List.of(twice)).get(0).latest());
+  }
 }

@@ -41,4 +41,16 @@ class DrySummerTest {
   void southernSummer_isTheOtherHalf(String rainMm, boolean expected) {
     assertEquals(expected, DrySummer.is(list(rainMm), list(SOUTH)));
   }
+
+  /** April is the first month of the half year, September its last: dry there, or just outside. */
+  @ParameterizedTest
+  @CsvSource({
+    "99 99 99 9 99 99 99 99 99 99 99 99, true",
+    "99 99 99 99 99 99 99 99 9 99 99 99, true",
+    "99 99 9 99 99 99 99 99 99 99 99 99, false",
+    "99 99 99 99 99 99 99 99 99 9 99 99, false"
+  })
+  void dryMonth_countsFromAprilToSeptember(String rainMm, boolean expected) {
+    assertEquals(expected, DrySummer.is(list(rainMm), list(NORTH)));
+  }
 }

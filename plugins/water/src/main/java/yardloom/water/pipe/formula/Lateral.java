@@ -64,7 +64,7 @@ public record Lateral(
     Friction.Bore bore = friction.in(diameterM);
     double[] ends = ends(inletHeadM, bore);
     near(ends, inletHeadM, bore);
-    for (int i = 0; i < HALVINGS && ends[1] - ends[0] > 0; i++) {
+    for (int i = 0; i < HALVINGS; i++) {
       double middle = (ends[0] + ends[1]) / 2;
       if (middle == ends[0] || middle == ends[1]) {
         break;

@@ -49,6 +49,20 @@ public final class LongestRun {
     return good;
   }
 
+  /**
+   * The same, quickly if it is what it was under another head: it is, if so many outlets still do
+   * and one more does not.
+   *
+   * @param before 1 to {@link #LIMIT}
+   */
+  public static int outletsNear(int before, Lateral pattern, double inletHeadM, double allowed) {
+    boolean holds =
+        (before == 1 || variation(pattern, before, r -> r.solve(inletHeadM)) <= allowed)
+            && (before == LIMIT
+                || variation(pattern, before + 1, r -> r.solve(inletHeadM)) > allowed);
+    return holds ? before : outlets(pattern, inletHeadM, allowed);
+  }
+
   private static double variation(
       Lateral p, int outlets, Function<Lateral, Lateral.Solution> solve) {
     Lateral run =

@@ -18,7 +18,8 @@ import yardloom.kernel.plan.NaturalOrder;
  * that beds of like need share a valve is common practice.
  */
 public final class Zoning {
-  private static final double LIKE = 0.7;
+  /** The least share of the longest run time that a bed of the same zone asks for. */
+  public static final double LIKE = 0.7;
 
   /** A bed to water. */
   public record Load(String name, double flow, double hours, String light) {

@@ -52,4 +52,24 @@ class BesidePlantsTest {
     assertTrue(BesidePlants.isFree(0.3, new double[] {0.2249, 0.9}, 0.075));
     assertFalse(BesidePlants.isFree(0.3, new double[] {0.226, 0.9}, 0.075));
   }
+
+  /** Exactly a hand from either side, and exactly a quarter of the spacing away, is allowed. */
+  @Test
+  void limits_areAllowed() {
+    assertArrayEquals(
+        new double[] {0.075}, beside(new double[] {0.13}, new double[] {0.15}, 0), 1e-12);
+    assertArrayEquals(
+        new double[] {1.225}, beside(new double[] {1.17}, new double[] {1.15}, 0), 1e-12);
+    // 0.55 is 0.1 from 0.65; 0.70 is too near the plant at 0.77, 0.695 to the one at 0.625.
+    assertArrayEquals(
+        new double[] {0.55}, beside(new double[] {0.65}, new double[] {0.625, 0.77}, 0), 1e-12);
+  }
+
+  /** Water that comes from within the bed, at 0.6: 0.575 is 0.025 from it, 0.725 is 0.125. */
+  @Test
+  void tie_goesTowardsAFeedInTheBed() {
+    double[] row = {0.65};
+    assertArrayEquals(new double[] {0.575}, beside(row, new double[] {0.65}, 0.6), 1e-12);
+    assertArrayEquals(new double[] {0.725}, beside(row, new double[] {0.65}, 0.7), 1e-12);
+  }
 }

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.concurrent.atomic.AtomicInteger;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -112,5 +113,35 @@ class LateralTest {
     Lateral smooth =
         new Lateral(n, 0.3, 0.0145, 0, new HazenWilliams(150), Emitter.rated(lph(2), 10, 0.5));
     assertTrue(smooth.solve(h).inflowM3s() >= lateral(n, 0.3, 14.5, 2, 0.5).solve(h).inflowM3s());
+  }
+
+  /**
+   * Chords find the far head in some ten marches, where halving would take some fifty, one for each
+   * bit of a double; level, uphill and downhill, by any law of outlets.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "200, 0.5, 0, 20",
+    "200, 0.05, 0, 20",
+    "50, 1, 0, 12",
+    "100, 0.5, 0.05, 15",
+    "100, 0.5, -0.05, 5",
+    "3, 0.6, 0, 2",
+    "10, 0.5, -0.5, 5",
+    "400, 0.5, 0, 40"
+  })
+  void solving_takesFewMarches(int outlets, double exponent, double rise, double inletM) {
+    AtomicInteger asked = new AtomicInteger();
+    Friction counted =
+        (flow, diameter) -> {
+          asked.incrementAndGet();
+          return HW.gradient(flow, diameter);
+        };
+    Lateral lateral =
+        new Lateral(outlets, 0.3, 0.0145, rise, counted, Emitter.rated(lph(2), 10, exponent));
+    Lateral.Solution found = lateral.solve(inletM);
+    double head = found.headM()[0] + 0.3 * (HW.gradient(found.inflowM3s(), 0.0145) + rise);
+    assertEquals(inletM, head, 1e-9);
+    assertTrue(asked.get() <= 25 * outlets, asked.get() / outlets + " marches");
   }
 }

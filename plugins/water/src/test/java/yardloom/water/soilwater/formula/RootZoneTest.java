@@ -92,4 +92,32 @@ class RootZoneTest {
     Sum other = RootZone.run(days, available, 0.5, !watered);
     assertTrue(watered ? sum.useMm() >= other.useMm() - 1e-9 : sum.useMm() <= other.useMm() + 1e-9);
   }
+
+  /** Easy water of 0.5 × 0.4 m × 0.125 = 25 mm is used up on the 5th evening of 5 mm, no later. */
+  @Test
+  void easyWater_usedUpToTheDrop_isRefilled() {
+    Sum sum = RootZone.run(Collections.nCopies(15, new Day(0, 5, 1, 0.4)), 0.125, 0.5, true);
+    assertEquals(3, sum.waterings());
+    assertEquals(75, sum.irrigationMm(), 1e-9);
+  }
+
+  /**
+   * Four days leave 20 mm gone. On a day without use 0.2 m of roots hold 25 mm, 0.7 of it easy,
+   * 17.5: less than is gone, and yet nobody waters what draws nothing, nor is it short.
+   */
+  @Test
+  void dayWithoutUse_isNeitherWateredNorShort() {
+    List<Day> days = new ArrayList<>(Collections.nCopies(4, new Day(0, 5, 1, 0.4)));
+    days.add(new Day(0, 5, 0, 0.2));
+    Sum sum = RootZone.run(days, 0.125, 0.5, true);
+    assertEquals(0, sum.waterings());
+    assertEquals(0, sum.shortDays());
+    assertEquals(20, sum.endMm(), 1e-9);
+  }
+
+  /** Where nothing ever draws there are the least roots. */
+  @Test
+  void rootsWithoutACoefficient_areTheLeast() {
+    assertEquals(0.15, RootZone.rootM(0.8, 0, 0, 0), 1e-12);
+  }
 }

@@ -62,4 +62,31 @@ class TimerTest {
     assertTrue(program.turnMinutes() <= Math.ceil(longest), program + " longest " + longest);
     assertTrue(program.everyDays() <= days);
   }
+
+  /** 420 minutes every fifth of 30 days are 70, in turns of 35 at most: two, not three. */
+  @Test
+  void turnsThatFillTheirTime_areNotOneMore() {
+    assertEquals(new TimerProgram(5, 2, 35), TimerProgram.of(420, 30, 5, 35));
+  }
+
+  /** 14 minutes a day where the soil allows no more; 10 a day are just long enough. */
+  @Test
+  void everyDay_whereTheSoilAsks() {
+    assertEquals(new TimerProgram(1, 1, 14), TimerProgram.of(420, 30, 1, 1000));
+    assertEquals(new TimerProgram(1, 1, 10), TimerProgram.of(300, 30, 1, 1000));
+  }
+
+  /** A minute every third day would bring 10.4 a month; every 30th day 10 minutes do as well. */
+  @Test
+  void minuteAtATime_isNoWatering() {
+    assertEquals(new TimerProgram(30, 1, 10), TimerProgram.of(10.4, 31, 3, 1000));
+  }
+
+  /** Three turns of 23 minutes with two waits of 20 between them: 69 + 40. */
+  @Test
+  void elapsed_hasAWaitLessThanTurns() {
+    TimerProgram program = new TimerProgram(5, 3, 23);
+    assertEquals(109, program.elapsed(TimeSpan.minutes(20)).minutes(), 1e-9);
+    assertEquals(23, new TimerProgram(5, 1, 23).elapsed(TimeSpan.minutes(20)).minutes(), 1e-9);
+  }
 }

@@ -68,4 +68,43 @@ class ZoningTest {
     Collections.shuffle(shuffled, new Random(seed));
     assertEquals(zones, Zoning.zones(shuffled, LIMIT));
   }
+
+  private static List<List<String>> names(Load... beds) {
+    return Zoning.zones(List.of(beds), LIMIT).stream()
+        .map(zone -> zone.stream().map(Load::name).toList())
+        .toList();
+  }
+
+  /** 60 and 40 fill the limit of 100, 60 and 40.1 do not; 7 hours are 0.7 of 10, 6.99 are not. */
+  @Test
+  void limits_areWithin() {
+    assertEquals(List.of(List.of("a", "b")), names(new Load("a", 60, 1), new Load("b", 40, 1)));
+    assertEquals(2, names(new Load("a", 60, 1), new Load("b", 40.1, 1)).size());
+    assertEquals(List.of(List.of("a", "b")), names(new Load("a", 1, 10), new Load("b", 1, 7)));
+    assertEquals(2, names(new Load("a", 1, 10), new Load("b", 1, 6.99)).size());
+  }
+
+  /** Shade dries later than sun: of like need and little flow, apart all the same. */
+  @Test
+  void sunAndShade_areApart() {
+    assertEquals(
+        List.of(List.of("a", "c"), List.of("b")),
+        names(
+            new Load("a", 1, 5, "sun"), new Load("b", 1, 5, "shade"), new Load("c", 1, 5, "sun")));
+  }
+
+  /** First fit by falling flow: 80 takes 20 with it, 70 takes 30; alike, by name. */
+  @Test
+  void largestFlows_comeFirst_thenNames() {
+    assertEquals(
+        List.of(List.of("b", "d"), List.of("c", "a")),
+        names(
+            new Load("a", 30, 5),
+            new Load("b", 80, 5),
+            new Load("c", 70, 5),
+            new Load("d", 20, 5)));
+    assertEquals(
+        List.of(List.of("bed 2", "bed 10")),
+        names(new Load("bed 10", 30, 5 + 1e-9), new Load("bed 2", 30 - 1e-9, 5)));
+  }
 }

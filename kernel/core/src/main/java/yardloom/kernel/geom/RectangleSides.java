@@ -1,11 +1,10 @@
-package yardloom.materials.surface.formula;
+package yardloom.kernel.geom;
 
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.locationtech.jts.algorithm.Distance;
 import org.locationtech.jts.geom.Coordinate;
-import yardloom.kernel.geom.Shape;
 import yardloom.kernel.unit.Length;
 
 /**
