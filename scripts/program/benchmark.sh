@@ -55,12 +55,14 @@ cold() {
   seconds "$@"
 }
 
-# A row: what, "processor clock", by what it is divided, and how many seconds that took.
+# A row: what, "processor clock", by what it is divided, and how many seconds that took. What has no
+# clock has 0 there.
 row() {
-  [ -n "$2" ] && [ -n "$4" ] || { echo "| $1 | not measured | | |"; return; }
+  [ -n "$2" ] && [ -n "$4" ] || { echo "| $1 | not measured | | | |"; return; }
   awk -v w="$1" -v both="$2" -v by="$3" -v base="$4" 'BEGIN {
     split(both, s, " "); split(base, b, " ")
-    printf "| %s | %.1f | %.1f × %s | %.1f |\n", w, s[1], s[1] / b[1], by, s[2] }'
+    clock = s[2] > 0 ? sprintf("%.1f | %.1f ×", s[2], s[2] / b[2]) : "|"
+    printf "| %s | %.1f | %.1f × %s | %s |\n", w, s[1], s[1] / b[1], by, clock }'
 }
 
 # Beds in rows of twenty on a lot that holds them, and paths between the columns.
@@ -103,22 +105,26 @@ for (int i = 0; i < $1; i++) {
 PLAN
 }
 
-hello() { seconds "$java" -Xshare:auto -XX:TieredStopAtLevel=1 -XX:+UseSerialGC -cp "$groovy" groovy.ui.GroovyMain "$work/hello.groovy"; }
+# As anybody starts it, and with the options that yardloom starts with.
+hello() { seconds "$java" "$@" -cp "$groovy" groovy.ui.GroovyMain "$work/hello.groovy"; }
 
 echo "println 'hello'" > "$work/hello.groovy"
 echo "machine: $(nproc) cores of $(sed -n 's/^model name[^:]*: //p' /proc/cpuinfo | head -n 1)," \
   "$("$java" -version 2>&1 | sed -n 2p), load $(cut -d ' ' -f 1 /proc/loadavg), $(date +%F)"
 echo
-echo "| what | processor seconds | ratio | by the clock |"
-echo "| --- | --- | --- | --- |"
+echo "| what | processor seconds | ratio | by the clock | ratio |"
+echo "| --- | --- | --- | --- | --- |"
 hello > /dev/null
 hi=$(hello)
 row "JVM and a Groovy hello script" "$hi" "itself" "$hi"
+lean=$(hello -Xshare:auto -XX:TieredStopAtLevel=1 -XX:+UseSerialGC)
+row "the same with the options of yardloom (lean hello)" "$lean" "hello" "$hi"
 mean() { awk -v a="$1" -v b="$2" 'BEGIN { split(a, x, " "); split(b, y, " "); print (x[1] - y[1]) / 3, (x[2] - y[2]) / 3 }'; }
 draw_part() {
   local once copies four n
   once=$(cold "$yardloom" draw "$demo" --out "$work/out")
   row "cold draw of the demo (SVG, CSV, JSON), empty cache" "$once" "hello" "$hi"
+  row "the same draw against the lean hello" "$once" "lean hello" "$lean"
   row "the same again, nothing changed" "$(seconds "$yardloom" draw "$demo" --out "$work/out")" "hello" "$hi"
   # Another title, so that only the compiled includes are of use.
   sed "s/^plan '/plan 'Once more: /" "$demo" > "$work/samples/once-more.groovy"

@@ -1,6 +1,7 @@
 package yardloom.sheet.compose;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -8,7 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Supplier;
+import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import yardloom.kernel.draw.LegendEntry;
 import yardloom.kernel.draw.Palette;
@@ -102,24 +103,27 @@ public final class SheetComposer {
 
   /** The same by several at once. */
   public List<ComposedSheet> composeSet(List<SheetRequest> requests, Hands hands) {
-    List<List<Filled>> pages = new ArrayList<>();
     List<SheetRequest> sorted =
         requests.stream().sorted(Comparator.comparing(SheetRequest::sheet)).toList();
-    if (hands != Hands.ONE) {
-      fillAhead(sorted, hands);
-    }
+    List<List<Filled>> pages = new ArrayList<>();
     List<SheetRequest> opens = new ArrayList<>();
     Set<String> placed = new HashSet<>();
-    for (SheetRequest request : sorted) {
-      // A table that found room on one sheet needs none on a later one.
-      SheetRequest open =
-          request.withOptional(
-              request.optional().stream().filter(t -> !placed.contains(t.id())).toList());
-      opens.add(open);
-      List<Filled> filled =
-          SheetIndex.isAskedBy(request) ? List.of() : memory.filled(open, this::fill);
-      filled.forEach(page -> page.optional().forEach(t -> placed.add(t.id())));
-      pages.add(filled);
+    Consumer<SheetRequest> fillNext =
+        request -> {
+          // A table that found room on one sheet needs none on a later one.
+          SheetRequest open =
+              request.withOptional(
+                  request.optional().stream().filter(t -> !placed.contains(t.id())).toList());
+          opens.add(open);
+          List<Filled> filled =
+              SheetIndex.isAskedBy(request) ? List.of() : memory.filled(open, this::fill);
+          filled.forEach(page -> page.optional().forEach(t -> placed.add(t.id())));
+          pages.add(filled);
+        };
+    if (hands == Hands.ONE) {
+      sorted.forEach(fillNext);
+    } else {
+      fillAhead(sorted, fillNext, hands);
     }
     for (int i = 0; i < sorted.size(); i++) {
       if (SheetIndex.isAskedBy(sorted.get(i))) {
@@ -132,10 +136,10 @@ public final class SheetComposer {
 
   /**
    * Fills each sheet for the memory as if the others stood as in the last set, or else as if they
-   * held none of its optional tables. Most are so in the end; of the others the drawing, which
-   * takes the longest, mostly stands as it was drawn here.
+   * held none of its optional tables, and behind that, one sheet after the other, as they are. Most
+   * are as they were filled ahead; of the others the drawing, which takes the longest, mostly is.
    */
-  private void fillAhead(List<SheetRequest> sorted, Hands hands) {
+  private void fillAhead(List<SheetRequest> sorted, Consumer<SheetRequest> fillNext, Hands hands) {
     SheetIndex first = new SheetIndex(1);
     for (SheetRequest request : sorted) {
       if (SheetIndex.isAskedBy(request)) {
@@ -144,12 +148,22 @@ public final class SheetComposer {
         first.add(request.sheet().title(), WIDEST_SCALE, request.paper());
       }
     }
-    hands.all(
-        sorted.stream()
-            .map(this::likely)
-            .<Supplier<List<Filled>>>map(
-                r -> () -> memory.filled(SheetIndex.isAskedBy(r) ? index(r, first) : r, this::fill))
-            .toList());
+    int count = sorted.size();
+    List<Set<Integer>> after = new ArrayList<>(Collections.nCopies(count, Set.of()));
+    for (int i = 0; i < count; i++) {
+      after.add(i == 0 ? Set.of(0) : Set.of(i, count + i - 1));
+    }
+    hands.inTurn(
+        after,
+        i -> {
+          if (i < count) {
+            SheetRequest request = likely(sorted.get(i));
+            memory.filled(
+                SheetIndex.isAskedBy(request) ? index(request, first) : request, this::fill);
+          } else {
+            fillNext.accept(sorted.get(i - count));
+          }
+        });
   }
 
   private SheetRequest index(SheetRequest request, SheetIndex first) {

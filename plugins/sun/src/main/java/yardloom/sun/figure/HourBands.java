@@ -43,25 +43,28 @@ final class HourBands {
   }
 
   /**
-   * The bands of a field inside {@code within}, moved by an offset on the figure.
+   * All that the bands of a field are made of.
    *
+   * @param within where they are drawn
    * @param room where labels may stand
    * @param labelRoomM how far labels keep from the border of that room
+   * @param rightM how far the bands are moved on the figure
    */
-  static List<Mark> marks(
+  record Bands(
       Field field, Shape within, Shape room, double labelRoomM, double rightM, double upM) {
-    return Piece.of(
-        "bands at " + rightM + ", " + upM + " by " + labelRoomM,
-        new Bands(field, within, room, labelRoomM, rightM, upM),
-        Bands::marks);
-  }
-
-  /** All that the bands are made of. */
-  private record Bands(
-      Field field, Shape within, Shape room, double labelRoomM, double rightM, double upM) {
-    List<Mark> marks() {
+    private List<Mark> marks() {
       return made(field, within, room, labelRoomM, rightM, upM);
     }
+  }
+
+  /**
+   * The bands of each field, worked on at once.
+   *
+   * @param name tells them from the other bands of the sheet
+   */
+  static List<List<Mark>> marks(String name, List<Bands> fields) {
+    return Piece.of(
+        "bands of " + name, fields, all -> all.parallelStream().map(Bands::marks).toList());
   }
 
   private static List<Mark> made(

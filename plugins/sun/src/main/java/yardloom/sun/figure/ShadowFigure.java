@@ -53,24 +53,28 @@ final class ShadowFigure {
   }
 
   Panel.Figure make() {
-    List<Mark> marks = new ArrayList<>();
+    List<Cast> casts = new ArrayList<>();
     for (int day = 0; day < DAYS.length; day++) {
       List<Obstacle> there = there(MONTHS[day]);
+      for (double hour : HOURS) {
+        casts.add(new Cast(at(DECLINATION_DEG[day], hour), there, yard.ground()));
+      }
+    }
+    List<Shape> shades =
+        Piece.of("shades", casts, all -> all.parallelStream().map(Cast::shade).toList());
+    List<Mark> marks = new ArrayList<>();
+    for (int day = 0; day < DAYS.length; day++) {
       for (int h = 0; h < HOURS.length; h++) {
         int tile = day * HOURS.length + h;
         double right = yard.rightM(tile);
         double up = yard.upM(tile);
-        Shadows shadows = at(DECLINATION_DEG[day], HOURS[h]);
-        Shape shade =
-            Piece.of(
-                "shade " + tile,
-                new Cast(shadows, there, yard.ground()),
-                c -> c.shadows().of(c.obstacles()).and(c.ground()));
+        Shape shade = shades.get(tile);
         if (!shade.isEmpty()) {
           marks.add(
               new Mark.Region(HourBands.moved(shade, right, up), SHADE, "shade, " + TIMES[h]));
         }
-        String caption = DAYS[day] + ", " + TIMES[h] + (shadows.isDay() ? "" : ": sun down");
+        String caption =
+            DAYS[day] + ", " + TIMES[h] + (casts.get(tile).shadows().isDay() ? "" : ": sun down");
         marks.addAll(yard.marks(caption, right, up));
       }
     }
@@ -83,7 +87,11 @@ final class ShadowFigure {
   }
 
   /** What the shade of a moment is made of. */
-  private record Cast(Shadows shadows, List<Obstacle> obstacles, Shape ground) {}
+  private record Cast(Shadows shadows, List<Obstacle> obstacles, Shape ground) {
+    Shape shade() {
+      return shadows.of(obstacles).and(ground);
+    }
+  }
 
   /** What is there in a month; of a crop that is not, all light passes. */
   private List<Obstacle> there(int month) {

@@ -29,10 +29,10 @@ final class SunFigures {
   static Panel.Figure season(Plan plan, SunField field, Optional<SunSpots> spots) {
     double widthMm = YardOutline.isTall(plan) ? TALL_SEASON_MM : SEASON_MM;
     YardOutline yard = new YardOutline(plan, widthMm);
-    List<Mark> marks =
-        new ArrayList<>(
-            HourBands.marks(
-                field.season(), yard.ground(), YardOutline.roomOf(plan), yard.labelRoomM(), 0, 0));
+    HourBands.Bands bands =
+        new HourBands.Bands(
+            field.season(), yard.ground(), YardOutline.roomOf(plan), yard.labelRoomM(), 0, 0);
+    List<Mark> marks = new ArrayList<>(HourBands.marks("season", List.of(bands)).get(0));
     marks.addAll(yard.marks("Mean day of " + field.seasonText(), 0, 0));
     marks.addAll(yard.northAndBar(1));
     List<LegendEntry> legend = new ArrayList<>(HourBands.legend());
@@ -55,15 +55,23 @@ final class SunFigures {
     int columns = YardOutline.isTall(plan) ? MONTHS / 2 : MONTHS / 3;
     YardOutline yard = new YardOutline(plan, MONTHS_MM, columns);
     Shape room = YardOutline.roomOf(plan);
+    List<HourBands.Bands> bands = new ArrayList<>();
+    for (int m = 0; m < MONTHS; m++) {
+      bands.add(
+          new HourBands.Bands(
+              field.months().get(m),
+              yard.ground(),
+              room,
+              yard.labelRoomM(),
+              yard.rightM(m),
+              yard.upM(m)));
+    }
+    List<List<Mark>> drawn = HourBands.marks("months", bands);
     List<Mark> marks = new ArrayList<>();
     for (int m = 0; m < MONTHS; m++) {
-      double right = yard.rightM(m);
-      double up = yard.upM(m);
-      marks.addAll(
-          HourBands.marks(
-              field.months().get(m), yard.ground(), room, yard.labelRoomM(), right, up));
+      marks.addAll(drawn.get(m));
       String name = Months.fullName(Month.of(m + 1));
-      marks.addAll(yard.marks(name, right, up));
+      marks.addAll(yard.marks(name, yard.rightM(m), yard.upM(m)));
     }
     marks.addAll(yard.northAndBar(MONTHS / columns));
     return new Panel.Figure(

@@ -38,8 +38,15 @@ public final class SunPainter implements Painter {
     if (field.isEmpty()) {
       return List.of();
     }
-    return HourBands.marks(
-        field.get().season(), YardOutline.groundOf(plan), YardOutline.roomOf(plan), LABEL_M, 0, 0);
+    HourBands.Bands bands =
+        new HourBands.Bands(
+            field.get().season(),
+            YardOutline.groundOf(plan),
+            YardOutline.roomOf(plan),
+            LABEL_M,
+            0,
+            0);
+    return HourBands.marks("season", List.of(bands)).get(0);
   }
 
   @Override

@@ -41,6 +41,9 @@ public final class ColumnProfile {
 
   private static final int FIRST_ROOM = 6;
 
+  /** No position is as low. */
+  private static final double UNKNOWN = -2;
+
   private final HourColumns columns;
   private int room = FIRST_ROOM;
   public final int[] count;
@@ -100,19 +103,35 @@ public final class ColumnProfile {
     return facing;
   }
 
-  /** The vertices seen from the eye: x, y, z and position in columns of each. */
+  /**
+   * The vertices seen from the eye: x, y, z and position in columns of each; the position is found
+   * when it is asked for, since half of them lie on no outline.
+   *
+   * @return null if all of them lie beyond the greatest declination on the same side, within a cone
+   *     that is convex: then all of the body does and hides no sky of interest. So does most of
+   *     what is low, to the north and to the south.
+   */
   double[] seen(double[] vertices, double eyeX, double eyeY, double eyeZ) {
     int n = vertices.length / 3;
     if (seen.length < n * 4) {
       seen = new double[n * 4];
     }
+    int beyondNorth = 0;
+    int beyondSouth = 0;
     for (int v = 0, s = 0; v < vertices.length; v += 3, s += 4) {
-      seen[s] = vertices[v] - eyeX;
-      seen[s + 1] = vertices[v + 1] - eyeY;
-      seen[s + 2] = vertices[v + 2] - eyeZ;
-      seen[s + 3] = columns.position(seen[s], seen[s + 1]);
+      double x = vertices[v] - eyeX;
+      double y = vertices[v + 1] - eyeY;
+      double z = vertices[v + 2] - eyeZ;
+      seen[s] = x;
+      seen[s + 1] = y;
+      seen[s + 2] = z;
+      seen[s + 3] = UNKNOWN;
+      if (z * z > columns.reach * (x * x + y * y)) {
+        beyondNorth += z > 0 ? 1 : 0;
+        beyondSouth += z < 0 ? 1 : 0;
+      }
     }
-    return seen;
+    return beyondNorth == n || beyondSouth == n ? null : seen;
   }
 
   void beginOutline() {
@@ -131,8 +150,6 @@ public final class ColumnProfile {
     double nx = vertex[i + 1] * vertex[k + 2] - vertex[i + 2] * vertex[k + 1];
     double ny = vertex[i + 2] * vertex[k] - vertex[i] * vertex[k + 2];
     double nz = vertex[i] * vertex[k + 1] - vertex[i + 1] * vertex[k];
-    double from = Math.min(vertex[i + 3], vertex[k + 3]);
-    double to = Math.max(vertex[i + 3], vertex[k + 3]);
     // The plane through the eye and the edge is n · s = 0. A direction in column H is
     // s = (cos H, sin H, t), so it meets the plane at t = -(nx cos H + ny sin H) / nz.
     if (nz == 0) {
@@ -141,8 +158,17 @@ public final class ColumnProfile {
     }
     double c = -nx / nz;
     double s = -ny / nz;
+    double from = Math.min(position(vertex, i), position(vertex, k));
+    double to = Math.max(position(vertex, i), position(vertex, k));
+    double half = columns.count / 2.0;
+    if (Math.abs(to - from - half) < 2 * HourColumns.NEAR) {
+      vertex[i + 3] = columns.position(vertex[i], vertex[i + 1]);
+      vertex[k + 3] = columns.position(vertex[k], vertex[k + 1]);
+      from = Math.min(vertex[i + 3], vertex[k + 3]);
+      to = Math.max(vertex[i + 3], vertex[k + 3]);
+    }
     // An edge seen from outside a convex body spans less than half a turn.
-    if (to - from <= columns.count / 2.0) {
+    if (to - from <= half) {
       sweep(from, to, c, s);
     } else {
       // The short way between the two runs across midnight.
@@ -152,10 +178,17 @@ public final class ColumnProfile {
     return nz;
   }
 
+  private double position(double[] vertex, int i) {
+    if (vertex[i + 3] == UNKNOWN) {
+      vertex[i + 3] = columns.between(vertex[i], vertex[i + 1]);
+    }
+    return vertex[i + 3];
+  }
+
   private void sweep(double from, double to, double c, double s) {
     // A column exactly at a vertex belongs to the edge that begins there.
-    int end = Math.min(columns.last, (int) Math.ceil(to) - 1);
-    for (int j = Math.max(columns.first, (int) Math.ceil(from)); j <= end; j++) {
+    int end = Math.min(columns.last, ceil(to) - 1);
+    for (int j = Math.max(columns.first, ceil(from)); j <= end; j++) {
       double t = c * columns.cos[j] + s * columns.sin[j];
       if (outlineMark[j] != outline) {
         outlineMark[j] = outline;
@@ -168,6 +201,12 @@ public final class ColumnProfile {
         outlineHigh[j] = t;
       }
     }
+  }
+
+  /** The library's takes as long as the rest of a short sweep. */
+  private static int ceil(double position) {
+    int cut = (int) position;
+    return position > cut ? cut + 1 : cut;
   }
 
   void endOutline(boolean holdsNorthPole, boolean holdsSouthPole, int obstacle) {

@@ -87,6 +87,10 @@ public final class ConvexBody implements Body {
 
   @Override
   public void mark(double eyeX, double eyeY, double eyeZ, ColumnProfile profile, int who) {
+    double[] seen = profile.seen(vertices, eyeX, eyeY, eyeZ);
+    if (seen == null) {
+      return;
+    }
     boolean[] front = profile.facing(planes.length / 4);
     boolean outside = false;
     for (int f = 0, p = 0; p < planes.length; f++, p += 4) {
@@ -97,7 +101,6 @@ public final class ConvexBody implements Body {
       profile.hideAll(who);
       return;
     }
-    double[] seen = profile.seen(vertices, eyeX, eyeY, eyeZ);
     boolean holdsNorthPole = true;
     boolean holdsSouthPole = true;
     profile.beginOutline();

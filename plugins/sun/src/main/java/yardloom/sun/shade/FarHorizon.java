@@ -22,6 +22,9 @@ final class FarHorizon implements Body {
   @Override
   public void mark(double eyeX, double eyeY, double eyeZ, ColumnProfile profile, int who) {
     double[] seen = profile.seen(corners, 0, 0, 0);
+    if (seen == null) {
+      return;
+    }
     boolean holdsNorthPole = true;
     boolean holdsSouthPole = true;
     profile.beginOutline();
