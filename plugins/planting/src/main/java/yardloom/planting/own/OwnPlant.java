@@ -48,11 +48,11 @@ final class OwnPlant {
   static final List<String> COLUMNS =
       List.of(
           ("botanical family spacing_in spacing_cm rows_in rows_cm spread_in spread_cm height_in"
-               + " height_cm light least_light_h ph_low ph_high drainage water zone chill_h heat_f"
-               + " heat_c bloom_from bloom_until pick_from pick_until yield_low_lb yield_high_lb"
-               + " yield_low_kg yield_high_kg yield_per first_year full_year pollination"
-               + " partner_group within_ft within_m roles native harms caution window mulch layer"
-               + " life crop")
+                  + " height_cm light least_light_h ph_low ph_high drainage water zone chill_h heat_f"
+                  + " heat_c bloom_from bloom_until pick_from pick_until yield_low_lb yield_high_lb"
+                  + " yield_low_kg yield_high_kg yield_per first_year full_year pollination"
+                  + " partner_group within_ft within_m roles native harms caution window mulch layer"
+                  + " life crop")
               .split(" "));
 
   private final DataRow row;

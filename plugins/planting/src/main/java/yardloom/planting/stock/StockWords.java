@@ -147,7 +147,7 @@ public final class StockWords {
           called.isEmpty()
               ? "a stock form needs a name"
               : "what goes into drills is sold by length; give a form like one that is set by"
-                    + " pieces");
+                  + " pieces");
     }
     Making.name("stock form", called);
     if (!(holds >= 1 && holds <= FULLEST && holds == Math.rint(holds))) {
