@@ -9,14 +9,16 @@ import yardloom.facts.mulch.MulchSurface;
 import yardloom.facts.mulch.SurfaceKind;
 import yardloom.facts.work.WorkPhase;
 
-/** What lies over the places of plants once the ground is covered. */
+/** What a phase finds at the places of plants. */
 enum PlantedGround {
   /** Cardboard, with what covers it. */
   CARDBOARD,
   /** Compost or chips alone. */
   LOOSE,
   /** Nothing yet: all that comes there comes after planting. */
-  BARE;
+  BARE,
+  /** Rows of seed, which what the phase lays would bury. */
+  SOWN;
 
   private static final Set<SurfaceKind> BEDS =
       Set.of(SurfaceKind.PERENNIAL_BED, SurfaceKind.ANNUAL_BED);
@@ -35,8 +37,17 @@ enum PlantedGround {
       if (isNew && (phase == WorkPhase.SHEET || stand.planted().phase() == phase)) {
         ground.add(under(stand, surfaces));
       }
+      if (isNew && stand.placed().drills().isPresent() && isCoveredLast(stand, phase, surfaces)) {
+        ground.add(SOWN);
+      }
     }
     return ground;
+  }
+
+  private static boolean isCoveredLast(Stand stand, WorkPhase phase, List<MulchSurface> surfaces) {
+    return surfaces.stream()
+        .filter(s -> s.of().equals(stand.in()) && !s.courses().isEmpty())
+        .anyMatch(s -> s.courses().get(s.courses().size() - 1).phase() == phase);
   }
 
   private static PlantedGround under(Stand stand, List<MulchSurface> surfaces) {

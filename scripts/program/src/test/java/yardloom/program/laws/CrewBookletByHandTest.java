@@ -131,6 +131,21 @@ class CrewBookletByHandTest {
     assertFalse(says(plants, "covers the ground"), plants::toString);
   }
 
+  /**
+   * In September carrots wait for April: the crew that mulches the herbs then has no row of seed to
+   * spare, the one that mulches the carrots' bed in spring has.
+   */
+  @Test
+  void sownRows_areSparedWhereTheyAre() {
+    String roots =
+        YARD + "bed('roots', rect(15.ft, 10.ft, 8.ft, 5.ft), use: 'annual') { plant 'KIND' }\n";
+    String later = "Mulch what is planted later";
+    String sown = roots.replace("KIND", "carrot");
+    assertFalse(says(steps(sown, "Finish mulch"), "sown rows"));
+    assertTrue(says(steps(sown, later), "sown rows"));
+    assertFalse(says(steps(roots.replace("KIND", "tomato"), later), "sown rows"));
+  }
+
   /** A caution stands once, behind all phases in which it holds. */
   @Test
   void cautionOfBuriedLines_namesEveryPhaseThatDigs() {
