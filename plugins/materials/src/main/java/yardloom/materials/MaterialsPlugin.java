@@ -35,6 +35,7 @@ import yardloom.materials.mulch.MaterialCautions;
 import yardloom.materials.mulch.MulchWords;
 import yardloom.materials.mulch.TopUpCalculator;
 import yardloom.materials.mulch.TopUpTable;
+import yardloom.materials.mulch.TreeMulchCheck;
 import yardloom.materials.mulch.WeedCheck;
 import yardloom.materials.mulch.WeedWords;
 import yardloom.materials.pile.DropZoneCheck;
@@ -103,6 +104,7 @@ public final class MaterialsPlugin implements YardPlugin {
         new BorneDepthCheck(),
         new WeedCheck(),
         new HeavySoilCheck(),
+        new TreeMulchCheck(),
         new DropZoneCheck(),
         new BuiltCheck());
   }

@@ -2,6 +2,7 @@ package yardloom.materials.surface;
 
 import java.util.ArrayList;
 import java.util.List;
+import yardloom.facts.ground.OpenGround;
 import yardloom.facts.mulch.MulchSurface;
 import yardloom.kernel.geom.Shape;
 import yardloom.kernel.plan.Element;
@@ -28,8 +29,14 @@ public final class LawnEdge {
 
   private LawnEdge() {}
 
-  /** The edge of all mulched ground together; zero below 30 cm, which is no work. */
+  /**
+   * The edge of all mulched ground together; zero below 30 cm, which is no work, and beside bare
+   * ground, where no roots of grass are cut.
+   */
   public static Length ofAll(Plan plan, List<MulchSurface> surfaces) {
+    if (OpenGround.of(plan) == OpenGround.BARE) {
+      return Length.ZERO;
+    }
     Shape mulched = Shape.union(surfaces.stream().map(MulchSurface::shape).toList());
     Length edge = edge(plan, mulched, noLawn(plan));
     return edge.compareTo(LEAST) < 0 ? Length.ZERO : edge;

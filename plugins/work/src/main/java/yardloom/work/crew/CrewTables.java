@@ -178,7 +178,7 @@ final class CrewTables {
   }
 
   /** On the first day the fewer names: what is planted, or what is not yet. */
-  private static String visit(
+  private String visit(
       PlantingVisit visit, PhaseTime time, Map<String, Double> byKind, SortedSet<String> later) {
     String kinds = String.join(", ", visit.kinds().keySet()) + ".";
     if (!isLater(visit, time)) {
@@ -188,7 +188,17 @@ final class CrewTables {
     double hours = visit.hours(byKind);
     String takes = hours > 0 ? ", " + Say.number(hours) + " h: " : ": ";
     String marks = time.phase().id() == WorkPhase.TREES ? " Have lines marked anew before." : "";
-    return "Come again on " + TableFormat.date(visit.date()) + takes + kinds + marks;
+    String chips = isMulchedBefore(visit) ? " Part the chips, draw them back." : "";
+    return "Come again on " + TableFormat.date(visit.date()) + takes + kinds + marks + chips;
+  }
+
+  /** Whether all chips lie before that visit. */
+  private boolean isMulchedBefore(PlantingVisit visit) {
+    List<PhaseTime> phases = facts.all(PhaseTime.FACT);
+    return phases.stream()
+        .filter(t -> t.phase().id() == WorkPhase.LATER)
+        .flatMap(t -> t.end().stream())
+        .anyMatch(visit.date()::isAfter);
   }
 
   private static String when(PhaseTime time) {

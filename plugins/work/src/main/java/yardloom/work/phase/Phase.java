@@ -29,6 +29,7 @@ public record Phase(
   private static final String IN_PLAN = "plan:";
   private static final String NOT_IN_PLAN = "no:";
   private static final String FOLLOWS = "after:";
+  private static final String PLANTED_IN = "in:";
 
   public Phase {
     after = List.copyOf(after);
@@ -46,20 +47,21 @@ public record Phase(
    * The same with those texts only that hold where {@code tasks} are done: one that begins with
    * names of tasks, as in {@code [set_posts;hang_gate] Bring …}, where any of them is. {@code
    * plan:} before a task asks for it in any phase of the plan, {@code no:} that it is in none, and
-   * {@code after:} before a phase that this one waits for it. What stands with a plus between must
-   * all hold.
+   * {@code after:} before a phase that this one waits for it. {@code in:} asks for some place of a
+   * plant in such {@code ground}. What stands with a plus between must all hold.
    */
-  public Phase doing(Set<WorkTask> tasks, Set<WorkTask> ofPlan) {
+  Phase doing(Set<WorkTask> tasks, Set<WorkTask> ofPlan, Set<PlantedGround> ground) {
     return new Phase(
         id,
         after,
         leastDays,
-        holding(steps, tasks, ofPlan),
-        holding(tools, tasks, ofPlan),
-        holding(cautions, tasks, ofPlan));
+        holding(steps, tasks, ofPlan, ground),
+        holding(tools, tasks, ofPlan, ground),
+        holding(cautions, tasks, ofPlan, ground));
   }
 
-  private List<String> holding(List<String> texts, Set<WorkTask> tasks, Set<WorkTask> ofPlan) {
+  private List<String> holding(
+      List<String> texts, Set<WorkTask> tasks, Set<WorkTask> ofPlan, Set<PlantedGround> ground) {
     List<String> held = new ArrayList<>();
     for (String text : texts) {
       int end = text.startsWith("[") ? text.indexOf(']') : -1;
@@ -69,7 +71,7 @@ public record Phase(
                   .anyMatch(
                       all ->
                           Arrays.stream(all.split("\\+"))
-                              .allMatch(name -> holds(name, tasks, ofPlan)));
+                              .allMatch(name -> holds(name, tasks, ofPlan, ground)));
       if (holds) {
         held.add(text.substring(end + 1).strip());
       }
@@ -77,7 +79,12 @@ public record Phase(
     return held;
   }
 
-  private boolean holds(String name, Set<WorkTask> tasks, Set<WorkTask> ofPlan) {
+  private boolean holds(
+      String name, Set<WorkTask> tasks, Set<WorkTask> ofPlan, Set<PlantedGround> ground) {
+    if (name.startsWith(PLANTED_IN)) {
+      return ground.contains(
+          PlantedGround.valueOf(name.substring(PLANTED_IN.length()).toUpperCase(Locale.ROOT)));
+    }
     if (name.startsWith(FOLLOWS)) {
       return after.contains(
           WorkPhase.valueOf(name.substring(FOLLOWS.length()).toUpperCase(Locale.ROOT)));

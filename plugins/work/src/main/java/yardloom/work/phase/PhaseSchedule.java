@@ -27,9 +27,10 @@ import yardloom.work.labour.Workdays;
  * begin first. The visits after the work are those of {@link LookAfter}. With a start date, days
  * are Monday to Friday without the days off that are named. Planting waits for the first of the
  * {@link PlantingVisit}s and has the hours of that one only, since the others have their own days;
- * what lies over plants waits for the last visit that plants them. Where no kinds are known,
- * planting does not fall between six weeks before the first frost and the last frost. A circle of
- * phases or an unknown one is CYCLE or UNKNOWN_WORD.
+ * what lies over plants waits for the last visit that plants them, but through no summer (common
+ * practice): what comes in fall is set through it. Where no kinds are known, planting does not fall
+ * between six weeks before the first frost and the last frost. A circle of phases or an unknown one
+ * is CYCLE or UNKNOWN_WORD.
  *
  * <p>Where trees and shrubs would keep the crew waiting for their season for more than four weeks,
  * the ground is covered first and they are planted through the cover (common practice).
@@ -209,29 +210,13 @@ public final class PhaseSchedule {
       }
       hours -= later(own, work.workdays().day(start, ready));
     }
-    double planted = planted(given.under().getOrDefault(phase.id(), Set.of()), start);
+    double planted =
+        ChipDay.after(times, given, given.under().getOrDefault(phase.id(), Set.of()), days);
     if (planted > begins) {
       why = "waits until what grows under it is planted";
       begins = days.begin(planted, hours, byTruck);
     }
     return new Next(phase, begins, hours, why);
-  }
-
-  /** When the last visit is over that plants any of {@code kinds}; 0 where none is known. */
-  private double planted(Set<String> kinds, LocalDate start) {
-    double last = 0;
-    if (kinds.isEmpty()) {
-      return last;
-    }
-    for (PhaseTime time : times) {
-      for (PlantingVisit visit : PlantingVisit.laterThan(time, given.windows(), work.workdays())) {
-        if (visit.kinds().keySet().stream().anyMatch(kinds::contains)) {
-          int day = work.workdays().number(start, visit.date());
-          last = Math.max(last, days.end(day - 1, visit.hours(given.kinds()), 0));
-        }
-      }
-    }
-    return last;
   }
 
   /** Looking after begins on its own days; where nothing is planted after the last of work. */
@@ -336,7 +321,7 @@ public final class PhaseSchedule {
     return at;
   }
 
-  private static boolean inFrostWindow(LocalDate date, WorkSettings work) {
+  static boolean inFrostWindow(LocalDate date, WorkSettings work) {
     LocalDate last = work.lastFrost().orElseThrow().atYear(date.getYear());
     LocalDate first =
         work.firstFrost().orElseThrow().atYear(date.getYear()).minusDays(ROOTING_DAYS);

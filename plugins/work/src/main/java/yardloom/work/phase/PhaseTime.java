@@ -36,8 +36,8 @@ public record PhaseTime(
   private static final Set<WorkPhase> AFTER = Set.of(WorkPhase.LATER, WorkPhase.ESTABLISH);
 
   /** The same with those texts of its phase only that hold, see {@link Phase#doing}. */
-  PhaseTime doing(Set<WorkTask> tasks, Set<WorkTask> ofPlan) {
-    return new PhaseTime(phase.doing(tasks, ofPlan), begins, ends, hours, start, end, why);
+  PhaseTime doing(Set<WorkTask> tasks, Set<WorkTask> ofPlan, Set<PlantedGround> ground) {
+    return new PhaseTime(phase.doing(tasks, ofPlan, ground), begins, ends, hours, start, end, why);
   }
 
   /** The same with its dates, if the work has a start. */

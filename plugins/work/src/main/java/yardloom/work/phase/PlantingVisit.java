@@ -77,14 +77,18 @@ public record PlantingVisit(int number, LocalDate date, SortedMap<String, String
     return new PlantingVisit(number, date, own);
   }
 
-  /** The days after the first on which kinds of a phase are planted; none without dates. */
-  public static List<PlantingVisit> laterThan(
-      PhaseTime first, List<PlantingWindow> windows, Workdays days) {
+  /** The days on which kinds of a phase are planted, from its own on; none without dates. */
+  static List<PlantingVisit> all(PhaseTime first, List<PlantingWindow> windows, Workdays days) {
     return first
         .start()
         .map(start -> of(windowsOf(first.phase().id(), windows), start, days))
-        .map(visits -> visits.stream().skip(1).toList())
         .orElse(List.of());
+  }
+
+  /** The same without the first of them. */
+  public static List<PlantingVisit> laterThan(
+      PhaseTime first, List<PlantingWindow> windows, Workdays days) {
+    return all(first, windows, days).stream().skip(1).toList();
   }
 
   /** What is planted in one phase. */

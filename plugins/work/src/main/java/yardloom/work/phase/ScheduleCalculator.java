@@ -90,7 +90,12 @@ public final class ScheduleCalculator implements Calculator {
                 in.all(YardFacts.LOADS).stream().map(BulkLoads::phase).collect(Collectors.toSet()),
                 under(in.all(YardFacts.SURFACES), in.all(YardFacts.STANDS))));
     // What a phase waits for is settled by the schedule.
-    scheduled.times().forEach(t -> give(t.doing(tasksOf(t.phase().id(), tasks), ofPlan), out));
+    for (PhaseTime time : scheduled.times()) {
+      WorkPhase id = time.phase().id();
+      Set<PlantedGround> ground =
+          PlantedGround.of(id, in.all(YardFacts.STANDS), in.all(YardFacts.SURFACES));
+      give(time.doing(tasksOf(id, tasks), ofPlan, ground), out);
+    }
     scheduled.care().forEach(v -> out.give(CareVisit.FACT, v));
   }
 

@@ -53,6 +53,8 @@ class BareGroundTest {
     assertTrue(text.contains("Narrow strips of bare ground"), text);
     assertTrue(files.get("tables/materials-phases.csv").contains("\nGround cover,"));
     assertTrue(text.contains("Part what covers the ground"), text);
+    // An edge is cut where mulch meets lawn that stays.
+    assertFalse(files.get("tables/materials-labour.csv").contains("cut edge"));
     // The column of sheets stays, as in every take-off.
     String without = text.replace("Cardboard sheets", "").replaceAll("Cardboard\\s+sheets", "");
     for (String line : without.split("\n")) {
@@ -67,6 +69,7 @@ class BareGroundTest {
     assertTrue(files.get("findings.txt").contains("a strip of lawn up to 24 in wide"));
     assertTrue(files.get("tables/materials-phases.csv").contains("\nCardboard and its cover,"));
     assertTrue(text(files).contains("Cut a cross in the cardboard"));
+    assertTrue(files.get("tables/materials-labour.csv").contains("cut edge"));
   }
 
   @Test

@@ -96,13 +96,54 @@ class CrewBookletByHandTest {
     String early = YARD.replace("2026-09-07", "2026-06-29");
     List<String> trees = steps(early, "Plant trees and shrubs");
     assertTrue(trees.get(0).contains(" Sep 2026"), trees::toString);
-    assertTrue(says(trees, "Cut a cross in the cardboard"), trees::toString);
+    // No cardboard lies in the ring, only in the bed.
+    assertFalse(says(trees, "Cut a cross in the cardboard"), trees::toString);
     assertTrue(says(trees, "have the lines marked anew (call 811"), trees::toString);
+    // Canes in the bed go through its cardboard.
+    String sheeted = early.replace("plant 'chives'", "plant 'red raspberry'");
+    List<String> through = steps(sheeted, "Plant trees and shrubs");
+    assertTrue(says(through, "Cut a cross in the cardboard"), through::toString);
     String chips =
-        early.replace("chips perennial: 3.inch", "chipsOnly() ; chips perennial: 3.inch");
+        sheeted.replace("chips perennial: 3.inch", "chipsOnly() ; chips perennial: 3.inch");
     List<String> raked = steps(chips, "Plant trees and shrubs");
     assertTrue(says(raked, "Rake what covers the ground"), raked::toString);
     assertFalse(says(raked, "cardboard"), raked::toString);
+  }
+
+  /** Beds of chips alone get them after the plants: nothing is there to rake or to part. */
+  @Test
+  void bareBedsAndRings_haveNothingToRakeOrPart() {
+    String bare =
+        YARD.replace("2026-09-07", "2026-06-29")
+                .replace(
+                    "chips perennial: 3.inch",
+                    "chipsOnly() ; chips perennial: 3.inch ; compost perennial: 0.inch")
+            + "path('way', line([point(5.ft, 20.ft), point(20.ft, 20.ft)]), width: 3.ft, use:"
+            + " 'barrow')\n";
+    List<String> cover = steps(bare, "Ground cover");
+    assertTrue(says(cover, "Spread paths with all their chips"), cover::toString);
+    assertTrue(says(cover, "Leave beds and rings bare"), cover::toString);
+    assertFalse(says(cover, "Cover beds"), cover::toString);
+    List<String> trees = steps(bare, "Plant trees and shrubs");
+    assertFalse(says(trees, "covers the ground"), trees::toString);
+    List<String> plants = steps(bare, "Plant");
+    assertTrue(says(plants, "Plant in the bare earth"), plants::toString);
+    assertFalse(says(plants, "covers the ground"), plants::toString);
+  }
+
+  /**
+   * In September carrots wait for April: the crew that mulches the herbs then has no row of seed to
+   * spare, the one that mulches the carrots' bed in spring has.
+   */
+  @Test
+  void sownRows_areSparedWhereTheyAre() {
+    String roots =
+        YARD + "bed('roots', rect(15.ft, 10.ft, 8.ft, 5.ft), use: 'annual') { plant 'KIND' }\n";
+    String later = "Mulch what is planted later";
+    String sown = roots.replace("KIND", "carrot");
+    assertFalse(says(steps(sown, "Finish mulch"), "sown rows"));
+    assertTrue(says(steps(sown, later), "sown rows"));
+    assertFalse(says(steps(roots.replace("KIND", "tomato"), later), "sown rows"));
   }
 
   /** A caution stands once, behind all phases in which it holds. */

@@ -104,6 +104,30 @@ class MulchedLaterByHandTest {
     assertTrue(!yard.rows("materials-phases").contains("Mulch what is planted later"));
   }
 
+  /**
+   * Tomatoes of Monday 10 May would stand till garlic comes in the middle of September in open
+   * compost: they get their chips in May, and garlic is set through them.
+   */
+  @Test
+  void summer_isNotPassedInOpenCompost() {
+    Drawn yard =
+        Drawn.of(
+            YARD.replace("START", "2027-04-12")
+                .replace("plant 'KIND'", "plant 'tomato' ; plant 'garlic'")
+                .replace("OTHER", "rhubarb"));
+    assertEquals("later", phaseOfChips(yard, "warm"));
+    assertEquals(
+        "2027-05-10", yard.printed("materials-phases", "Mulch what is planted later", "from"));
+    String steps =
+        yard.outcome().sheets().stream()
+            .filter(s -> s.id().equals("crew"))
+            .flatMap(s -> s.panels().stream())
+            .map(Object::toString)
+            .reduce("", String::concat)
+            .replace('\u00a0', ' ');
+    assertTrue(steps.contains("garlic. Part the chips"), steps);
+  }
+
   private static final List<String> ANNUALS = List.of("tomato", "kale", "lettuce", "zucchini");
   private static final List<String> OTHERS =
       List.of("rhubarb", "red raspberry", "garden strawberry", "asparagus");
