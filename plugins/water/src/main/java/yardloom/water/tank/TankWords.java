@@ -128,7 +128,7 @@ public final class TankWords {
           in.place(),
           String.format(
               Locale.ROOT,
-              "`otherUse` is 0 to 2,640 gal (10,000 L) a day, got %s",
+              "`otherUse` is 0 to 2,640 gal (10,000 L) a day, got %s; check the unit",
               Say.both(Measure.WATER, daily)));
     }
     in.otherUse(daily);
