@@ -6,7 +6,6 @@ import yardloom.kernel.draw.Caution;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
-import yardloom.kernel.unit.UnitSystem;
 import yardloom.site.country.DigCalls;
 
 /** The cautions that any plan calls for by what stands on it; all are read before work begins. */
@@ -29,9 +28,8 @@ public final class SiteCautions {
     if (has(plan, Element.Building.class)) {
       cautions.add(
           new Caution(
-              "Keep ground falling away from buildings, "
-                  + (plan.info().units() == UnitSystem.US ? "6 in in 10 ft" : "150 mm in 3 m")
-                  + ", and soil and mulch clear of walls and vents.",
+              "Keep ground falling away from buildings, 6 in (150 mm) in 10 ft (3 m), and soil and"
+                  + " mulch clear of walls and vents.",
               Source.read(
                   "International Residential Code, R401.3 Drainage",
                   "International Code Council",
@@ -42,8 +40,8 @@ public final class SiteCautions {
     if (has(plan, Element.Structure.class) || has(plan, Element.Fence.class)) {
       cautions.add(
           practice(
-              "Structures, walls and fences may need a permit and an engineer: ask the building office"
-                  + " first."));
+              "Structures, walls and fences may need a permit and an engineer: ask the building"
+                  + " office first."));
     }
     if (has(plan, Element.Tree.class)) {
       cautions.add(

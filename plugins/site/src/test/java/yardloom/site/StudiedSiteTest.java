@@ -28,6 +28,8 @@ import yardloom.kernel.study.Outcome;
 import yardloom.kernel.table.OnPaper;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.unit.Angle;
+import yardloom.kernel.unit.OwnMeasures;
+import yardloom.kernel.unit.UnitSystem;
 import yardloom.site.bed.BedWords;
 import yardloom.site.built.BarrierWords;
 import yardloom.site.built.BuiltWords;
@@ -206,8 +208,9 @@ class StudiedSiteTest {
     assertTrue(
         yard.study().cautions().stream()
             .allMatch(c -> c.when() == Caution.When.BEFORE_WORK && c.where().isEmpty()));
-    assertTrue(
-        yard.study().cautions().get(2).text().contains("150 mm in 3 m"), "the plan is in metres");
+    String fall = yard.study().cautions().get(2).text();
+    assertTrue(OwnMeasures.of(fall, UnitSystem.METRIC).contains(", 150 mm in 3 m,"), fall);
+    assertTrue(OwnMeasures.of(fall, UnitSystem.US).contains(", 6 in in 10 ft,"), fall);
     PaintedYard fence = new PaintedYard();
     BarrierWords.fence(
         fence.in, "F", Line.between(p(0, 0), p(2, 0)), m(1), null, null, null, null, null);

@@ -440,7 +440,9 @@ class SunPluginTest extends PluginContract {
               .map(Finding::text)
               .findFirst()
               .orElseThrow();
-      assertTrue(found.contains(eavesM == 3 ? "4.9 ft (1.5 m)" : "3.3 ft (1.0 m)"), found);
+      assertTrue(
+          found.contains((eavesM == 3 ? "1.50 m (4.9 ft)" : "1.00 m (3.3 ft)") + " above ground"),
+          found);
     }
   }
 }

@@ -577,7 +577,8 @@ class WaterPluginTest extends PluginContract {
             .toList();
     assertEquals(1, uneven.size());
     assertEquals("over", uneven.get(0).element().orElseThrow().name());
-    assertTrue(uneven.get(0).text().contains(String.format(Locale.ROOT, "up to %.0f ft", mayBeFt)));
+    assertTrue(
+        uneven.get(0).text().contains(String.format(Locale.ROOT, "up to %.1f ft (", mayBeFt)));
   }
 
   /** Twice the rows at twice the width: the header is longer, so each bed half gives no more. */
@@ -805,8 +806,8 @@ class WaterPluginTest extends PluginContract {
                 f ->
                     f.text()
                         .equals(
-                            "the dripline gives 1.61 in an hour (41 mm an hour), the soil takes"
-                                + " 0.10 in an hour (3 mm an hour)")),
+                            "the dripline gives 1.61 in (41 mm) an hour, the soil takes"
+                                + " 0.10 in (3 mm) an hour")),
         () -> outcome.findings().toString());
     assertTrue(outcome().findings().stream().noneMatch(f -> f.text().contains("the soil takes")));
   }

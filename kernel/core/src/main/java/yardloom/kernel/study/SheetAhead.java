@@ -21,6 +21,7 @@ import yardloom.kernel.fact.FactPull;
 import yardloom.kernel.hands.Hands;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.spi.Plugins;
+import yardloom.kernel.spi.YardPlugin;
 import yardloom.kernel.table.SheetUse;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
@@ -50,8 +51,8 @@ final class SheetAhead {
   /** The outcome with that sheet as it is now; empty if no maker gave a sheet of that id. */
   Optional<Outcome> outcome(String sheet) {
     Optional<SheetMaker> maker =
-        plugins.all().stream()
-            .flatMap(p -> p.sheets().stream())
+        plugins
+            .each(YardPlugin::sheets)
             .filter(m -> m.id().equals(before.sheetMakers().get(sheet)))
             .findFirst();
     if (maker.isEmpty()) {
@@ -75,7 +76,7 @@ final class SheetAhead {
   }
 
   private Collection<TableMaker> makers() {
-    return plugins.all().stream().flatMap(p -> p.tables().stream()).toList();
+    return plugins.each(YardPlugin::tables).toList();
   }
 
   /** The form for sheets, made when a sheet first asks for it. */

@@ -13,6 +13,7 @@ import yardloom.kernel.fact.Results;
 import yardloom.kernel.hands.Hands;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.spi.Plugins;
+import yardloom.kernel.spi.YardPlugin;
 import yardloom.kernel.table.TableMaker;
 
 /**
@@ -89,8 +90,8 @@ public final class Study {
 
   private Set<FactKey<?>> readOfParts() {
     Set<FactKey<?>> reads = new TreeSet<>();
-    plugins.all().stream()
-        .flatMap(p -> p.tables().stream())
+    plugins
+        .each(YardPlugin::tables)
         .filter(TableMaker::isByPart)
         .forEach(m -> reads.addAll(m.reads()));
     return reads;

@@ -104,7 +104,7 @@ final class StudyRun {
   }
 
   List<Painter> painters() {
-    return plugins.all().stream().flatMap(p -> p.painters().stream()).toList();
+    return plugins.each(YardPlugin::painters).toList();
   }
 
   /** Work that draws a layer and gives what fills {@code layers} with it. */
@@ -185,12 +185,12 @@ final class StudyRun {
   }
 
   private Stream<Check> checks() {
-    return plugins.all().stream().flatMap(p -> p.checks().stream());
+    return plugins.each(YardPlugin::checks);
   }
 
   private List<Calculator> skippedCalculators() {
-    return plugins.all().stream()
-        .flatMap(p -> p.calculators().stream())
+    return plugins
+        .each(YardPlugin::calculators)
         .filter(c -> results.skipped().containsKey(c.id()))
         .toList();
   }
@@ -200,7 +200,7 @@ final class StudyRun {
 
   /** Every maker with its table of this plan. */
   private Map<TableMaker, Made> made() {
-    List<TableMaker> makers = plugins.all().stream().flatMap(p -> p.tables().stream()).toList();
+    List<TableMaker> makers = plugins.each(YardPlugin::tables).toList();
     List<Made> tables =
         hands.all(makers.stream().<Supplier<Made>>map(m -> () -> madeNowOrBefore(m)).toList());
     Map<TableMaker, Made> made = new LinkedHashMap<>();
@@ -260,8 +260,8 @@ final class StudyRun {
    */
   private Stream<Supplier<Runnable>> sheets(
       Offers offers, Map<String, String> makers, List<SheetPlan> sheets) {
-    return plugins.all().stream()
-        .flatMap(p -> p.sheets().stream())
+    return plugins
+        .each(YardPlugin::sheets)
         .sorted(Comparator.comparing(SheetMaker::id))
         .map(
             m ->

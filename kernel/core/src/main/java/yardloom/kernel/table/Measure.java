@@ -13,9 +13,19 @@ public enum Measure {
   /** A share, shown in percent. */
   PERCENT(null, null, 0, 0),
   LENGTH(Unit.FOOT, Unit.METRE, 1, 2),
+  /** Distances of which a limit is tested: setbacks, levels. */
+  FINE_LENGTH(Unit.FOOT, Unit.METRE, 2, 2),
   /** Layer depths, spacings, diameters. */
   DEPTH(Unit.INCH, Unit.CENTIMETRE, 1, 1),
+  /** Widths and spacings as a tape in the yard is read. */
+  WIDTH(Unit.INCH, Unit.CENTIMETRE, 0, 0),
+  /** Bores of small tube. */
+  BORE(Unit.INCH, Unit.MILLIMETRE, 2, 1),
+  /** Widths of pipe as they are sold. */
+  PIPE(Unit.INCH, Unit.MILLIMETRE, 1, 0),
   AREA(Unit.SQUARE_FOOT, Unit.SQUARE_METRE, 0, 1),
+  /** The ground by which something is over a limit. */
+  FINE_AREA(Unit.SQUARE_FOOT, Unit.SQUARE_METRE, 1, 2),
   VOLUME(Unit.CUBIC_YARD, Unit.CUBIC_METRE, 2, 2),
   WATER(Unit.GALLON, Unit.LITRE, 0, 0),
   /** Water of a single watering, poured or timed. */
@@ -26,7 +36,11 @@ public enum Measure {
   MASS(Unit.POUND, Unit.KILOGRAM, 0, 0),
   FLOW(Unit.GALLON_PER_MINUTE, Unit.LITRE_PER_HOUR, 2, 0),
   SMALL_FLOW(Unit.GALLON_PER_HOUR, Unit.LITRE_PER_HOUR, 1, 1),
+  /** What one outlet gives, as it is sold. */
+  OUTLET_FLOW(Unit.GALLON_PER_HOUR, Unit.LITRE_PER_HOUR, 2, 1),
   PRESSURE(Unit.POUND_PER_SQUARE_INCH, Unit.KILOPASCAL, 1, 0),
+  /** What a regulator is sold for. */
+  SET_PRESSURE(Unit.POUND_PER_SQUARE_INCH, Unit.KILOPASCAL, 0, 0),
   TEMPERATURE(Unit.FAHRENHEIT, Unit.CELSIUS, 1, 1),
   HOURS(Unit.HOUR, Unit.HOUR, 1, 1),
   DAYS(Unit.DAY, Unit.DAY, 1, 1),

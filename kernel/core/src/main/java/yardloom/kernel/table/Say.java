@@ -26,6 +26,16 @@ public final class Say {
         of(measure, quantity, UnitSystem.US), of(measure, quantity, UnitSystem.METRIC));
   }
 
+  /** The same where no plan is at hand, as limits in refusals are said: US first. */
+  public static String both(Measure measure, Quantity<?> quantity) {
+    return both(measure, quantity, UnitSystem.US);
+  }
+
+  /** A length of any size in both systems: in inches and centimetres below half a metre. */
+  public static String size(Length length) {
+    return both(Math.abs(length.metres()) < 0.5 ? Measure.DEPTH : Measure.FINE_LENGTH, length);
+  }
+
   /** A small length in both systems: {@code 6 in (15.2 cm)}. */
   public static String depth(Length length) {
     return depthFor(length, UnitSystem.US);

@@ -5,7 +5,10 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import yardloom.kernel.unit.Area;
+import yardloom.kernel.unit.Flow;
 import yardloom.kernel.unit.Length;
+import yardloom.kernel.unit.Pressure;
 import yardloom.kernel.unit.UnitSystem;
 import yardloom.kernel.unit.Volume;
 
@@ -43,6 +46,31 @@ class SayTest {
     assertEquals("0.25 in", Say.fineDepth(Length.inches(0.25), UnitSystem.US));
     assertEquals("6.4 mm", Say.fineDepth(Length.inches(0.25), UnitSystem.METRIC)); // 6.35
     assertEquals("25.4 mm", Say.fineDepth(Length.inches(1), UnitSystem.METRIC));
+  }
+
+  /** Half a metre is 19.69 in; 0.6 m 1.97 ft. Both sides of the bound, and of zero. */
+  @Test
+  void lengthsOfAnySize_areSaidAsTheirSizeIs() {
+    assertEquals("0.5 in (1.3 cm)", Say.size(Length.inches(0.5)));
+    assertEquals("19.6 in (49.9 cm)", Say.size(Length.metres(0.499)));
+    assertEquals("1.64 ft (0.50 m)", Say.size(Length.metres(0.5)));
+    assertEquals("1.97 ft (0.60 m)", Say.size(Length.metres(0.6)));
+    assertEquals("-2.0 in (-5.1 cm)", Say.size(Length.inches(-2)));
+    assertEquals("-3.28 ft (-1.00 m)", Say.size(Length.metres(-1)));
+  }
+
+  /**
+   * 1 psi is 6.895 kPa, 1 gal 3.785 L, 1 sq ft 0.0929 m²: what is tested or sold, by its digits.
+   */
+  @Test
+  void whatIsSoldOrTested_hasItsOwnDigits() {
+    assertEquals("25 psi (172 kPa)", Say.both(Measure.SET_PRESSURE, Pressure.psi(25)));
+    assertEquals("0.60 gph (2.3 L/h)", Say.both(Measure.OUTLET_FLOW, Flow.gallonsPerHour(0.6)));
+    assertEquals("0.57 in (14.5 mm)", Say.both(Measure.BORE, Length.inches(0.57)));
+    assertEquals("1.5 in (38 mm)", Say.both(Measure.PIPE, Length.inches(1.5)));
+    assertEquals("18 in (46 cm)", Say.both(Measure.WIDTH, Length.inches(18)));
+    assertEquals("1.25 ft (0.38 m)", Say.both(Measure.FINE_LENGTH, Length.feet(1.25)));
+    assertEquals("10.5 sq ft (0.98 m²)", Say.both(Measure.FINE_AREA, Area.squareFeet(10.5)));
   }
 
   /** Metric plans say five centimetres or ten, not 10.16. */

@@ -4,6 +4,7 @@ import yardloom.kernel.plan.AttributeKey;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.scope.PlanScope;
+import yardloom.kernel.table.Say;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.vocab.Arg;
 import yardloom.kernel.vocab.Choices;
@@ -24,16 +25,17 @@ public final class WeatherWords {
 
   @Verb(
       help =
-          "Gives a weather record, from which frost, hardiness zone, chill, warmth and the water that"
-              + " the air takes follow.",
+          "Gives a weather record, from which frost, hardiness zone, chill, warmth and the water"
+              + " that the air takes follow.",
       example = "dailyWeather 'date,max,min', source: 'airport station, 1991-2020'")
   public static void dailyWeather(
       PlanScope in,
       @Arg(
               name = "text",
               help =
-                  "comma-separated text with the columns date, max, min and, where measured, dew, wind_ms"
-                      + " or wind_mph, solar_mj or solar_kwh, as from fileText('station.csv')")
+                  "comma-separated text with the columns date, max, min and, where measured, dew,"
+                      + " wind_ms or wind_mph, solar_mj or solar_kwh, as from"
+                      + " fileText('station.csv')")
           String text,
       @Opt(name = "source", help = "which station, which years", required = true) String source,
       @Opt(
@@ -61,8 +63,8 @@ public final class WeatherWords {
       @Arg(
               name = "text",
               help =
-                  "comma-separated text with the columns time (beginning of the hour, standard time),"
-                      + " temp, dew, wind_ms or wind_mph, solar_mj or solar_kwh")
+                  "comma-separated text with the columns time (beginning of the hour, standard"
+                      + " time), temp, dew, wind_ms or wind_mph, solar_mj or solar_kwh")
           String text,
       @Opt(name = "source", help = "which station, which days", required = true) String source,
       @Opt(
@@ -91,8 +93,7 @@ public final class WeatherWords {
           ProblemCode.OUT_OF_RANGE,
           in.place(),
           "`windHeight:` is 1 m (3 ft) to 100 m (328 ft) above the ground, got "
-              + height.metres()
-              + " m");
+              + Say.size(height));
     }
     return height.metres();
   }

@@ -11,6 +11,8 @@ import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.scope.Handle;
 import yardloom.kernel.scope.Making;
 import yardloom.kernel.scope.PlanScope;
+import yardloom.kernel.table.Measure;
+import yardloom.kernel.table.Say;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.vocab.Arg;
 import yardloom.kernel.vocab.Opt;
@@ -48,11 +50,9 @@ public final class BayWords {
           in.place(),
           String.format(
               java.util.Locale.ROOT,
-              "%s covers %.1f sq ft (%.2f m²); a heap rots from 9 sq ft (0.84 m²) on, 3 ft (0.9 m)"
-                  + " each way",
+              "%s covers %s; a heap rots from 9 sq ft (0.84 m²) on, 3 ft (0.9 m)" + " each way",
               id,
-              shape.area().squareFeet(),
-              shape.area().squareMetres()));
+              Say.both(Measure.FINE_AREA, shape.area())));
     }
     ElementDraft bay = Making.add(in, id, c -> new Element.Structure(c, shape, HEIGHT));
     Making.standing(bay, Boolean.TRUE.equals(standing));

@@ -8,6 +8,7 @@ import yardloom.kernel.geom.Point;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.scope.BedScope;
+import yardloom.kernel.table.Say;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.vocab.Arg;
 import yardloom.kernel.vocab.Opt;
@@ -66,7 +67,8 @@ public final class PlacingWords {
   @Verb(
       help = "Plants a row or hedge along a line in the bed.",
       example =
-          "plantRow 'red currant', along: line([point(4.ft, 6.ft), point(4.ft, 30.ft)]), spacing: 4.ft")
+          "plantRow 'red currant', along: line([point(4.ft, 6.ft), point(4.ft, 30.ft)]), spacing:"
+              + " 4.ft")
   public static void plantRow(
       BedScope in,
       @Arg(name = "name", help = "a plant of the catalogue") String name,
@@ -201,10 +203,9 @@ public final class PlacingWords {
           in.place(),
           String.format(
               Locale.ROOT,
-              "%s must be between 1 in (2.5 cm) and 60 ft (18 m), got %.2f ft (%.3f m)",
+              "%s must be between 1 in (2.5 cm) and 60 ft (18 m), got %s",
               what,
-              value.feet(),
-              value.metres()));
+              Say.size(value)));
     }
   }
 }

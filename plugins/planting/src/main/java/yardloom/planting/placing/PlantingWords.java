@@ -6,6 +6,7 @@ import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.scope.BedScope;
 import yardloom.kernel.scope.TreeScope;
+import yardloom.kernel.table.Say;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.vocab.Arg;
 import yardloom.kernel.vocab.Choices;
@@ -41,8 +42,8 @@ public final class PlantingWords {
               name = "rowSpacing",
               help = "distance of rows",
               fallback =
-                  "the spacing (staggered: 0.87 of it); the catalogue's rows for shrubs and vines, and"
-                      + " for perennials where they are wider")
+                  "the spacing (staggered: 0.87 of it); the catalogue's rows for shrubs and vines,"
+                      + " and for perennials where they are wider")
           Length rowSpacing,
       @Opt(
               name = "layout",
@@ -96,11 +97,9 @@ public final class PlantingWords {
           ProblemCode.OUT_OF_RANGE,
           String.format(
               Locale.ROOT,
-              "%s must be between 1 in (2.5 cm) and 60 ft (18 m), got %.2f ft (%.3f m); check the"
-                  + " unit",
+              "%s must be between 1 in (2.5 cm) and 60 ft (18 m), got %s; check the" + " unit",
               what,
-              value.feet(),
-              value.metres()));
+              Say.size(value)));
     }
   }
 

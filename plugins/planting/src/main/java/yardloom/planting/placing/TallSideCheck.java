@@ -12,6 +12,8 @@ import yardloom.kernel.fact.Facts;
 import yardloom.kernel.geom.Point;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
+import yardloom.kernel.table.Measure;
+import yardloom.kernel.table.Say;
 import yardloom.kernel.unit.Length;
 
 /**
@@ -47,7 +49,8 @@ public final class TallSideCheck implements Check {
     for (List<Planting> bed : facts.get(PlantPlaces.KEY).byBed().values()) {
       bed.stream()
           .flatMap(
-              tall -> bed.stream().filter(low -> shades(plan, tall, low)).map(l -> pair(tall, l)))
+              tall ->
+                  bed.stream().filter(low -> shades(plan, tall, low)).map(l -> pair(plan, tall, l)))
           .findFirst()
           .ifPresent(found::add);
     }
@@ -77,18 +80,19 @@ public final class TallSideCheck implements Check {
     return Point.metres(x, y);
   }
 
-  private Finding pair(Planting tall, Planting low) {
+  private Finding pair(Plan plan, Planting tall, Planting low) {
     return Finding.of(
             id(),
             Severity.NOTE,
             String.format(
                 Locale.ROOT,
-                "%s grows to %.1f ft (%.2f m) on the sunny side of %s and shades it at noon",
+                "%s grows to %s on the sunny side of %s and shades it at noon",
                 tall.plant().name(),
-                tall.plant().size().height().middle().feet(),
-                tall.plant().size().height().middle().metres(),
+                Say.both(
+                    Measure.LENGTH, tall.plant().size().height().middle(), plan.info().units()),
                 low.plant().name()),
-            "change the order of the lines of this bed, so that what is tall stands nearer the pole",
+            "change the order of the lines of this bed, so that what is tall stands nearer the"
+                + " pole",
             RULE)
         .about(tall.bed().id(), tall.place());
   }

@@ -5,6 +5,7 @@ import yardloom.facts.FlatCrown;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.scope.TreeScope;
+import yardloom.kernel.table.Say;
 import yardloom.kernel.unit.Angle;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.vocab.Arg;
@@ -48,9 +49,8 @@ public final class TrainedWords {
           in.place(),
           String.format(
               Locale.ROOT,
-              "width must be between 1 ft (0.3 m) and 30 ft (9 m), got %.2f ft (%.2f m)",
-              width.feet(),
-              width.metres()));
+              "width must be between 1 ft (0.3 m) and 30 ft (9 m), got %s",
+              Say.size(width)));
     }
     Length kept = width == null ? TrainedData.of(found).width() : width;
     Trained trained = new Trained(found, kept);

@@ -1,32 +1,26 @@
 package yardloom.site.element;
 
-import java.util.Locale;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
+import yardloom.kernel.table.Measure;
+import yardloom.kernel.table.Say;
 import yardloom.kernel.unit.Area;
 import yardloom.kernel.unit.Length;
-import yardloom.kernel.unit.UnitSystem;
 
 /** Quantities in the plan's units, for the texts of findings. */
 public final class Show {
   private Show() {}
 
   public static String length(Plan plan, Length value) {
-    return isUs(plan)
-        ? String.format(Locale.ROOT, "%.2f ft", value.feet())
-        : String.format(Locale.ROOT, "%.2f m", value.metres());
+    return Say.of(Measure.FINE_LENGTH, value, plan.info().units());
   }
 
   public static String small(Plan plan, Length value) {
-    return isUs(plan)
-        ? String.format(Locale.ROOT, "%.0f in", value.inches())
-        : String.format(Locale.ROOT, "%.0f cm", value.metres() * 100);
+    return Say.of(Measure.WIDTH, value, plan.info().units());
   }
 
   public static String area(Plan plan, Area value) {
-    return isUs(plan)
-        ? String.format(Locale.ROOT, "%.1f sq ft", value.squareFeet())
-        : String.format(Locale.ROOT, "%.2f m²", value.squareMetres());
+    return Say.of(Measure.FINE_AREA, value, plan.info().units());
   }
 
   /** The element's name as a title; a bare number or letter gets its kind before it. */
@@ -41,9 +35,5 @@ public final class Show {
         .appendCodePoint(Character.toTitleCase(first))
         .append(text.substring(Character.charCount(first)))
         .toString();
-  }
-
-  private static boolean isUs(Plan plan) {
-    return plan.info().units() == UnitSystem.US;
   }
 }

@@ -4,14 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
-import yardloom.kernel.unit.UnitSystem;
 
 /** How the earth of a grading sheet is moved, said to whoever digs. */
 final class GradingNotes {
   private GradingNotes() {}
 
   static List<String> of(Plan plan) {
-    boolean us = plan.info().units() == UnitSystem.US;
     List<String> notes = new ArrayList<>();
     notes.add(
         "Levels are of the ground as measured, above the plan's own datum; between them the ground"
@@ -20,12 +18,11 @@ final class GradingNotes {
         .filter(s -> s.attributes().get(LevelWords.SwaleLine.KEY).isPresent())
         .anyMatch(s -> !s.standing().stands())) {
       notes.add(
-          "Peg the middle of each swale every "
-              + (us ? "10 ft" : "3 m")
+          "Peg the middle of each swale every 10 ft (3 m)"
               + " with a builder's level; move a peg up or down the slope until all are level.");
       notes.add(
-          "Lay the turf and the earth along the lower edge and tread them down. Fill the swale with a"
-              + " hose: where the water runs over first, raise the edge.");
+          "Lay the turf and the earth along the lower edge and tread them down. Fill the swale with"
+              + " a hose: where the water runs over first, raise the edge.");
       notes.add("Lead what runs over in a heavy rain away from buildings and neighbours.");
     }
     if (!plan.all(Element.Bed.class).isEmpty()) {

@@ -8,6 +8,8 @@ import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.scope.PlanScope;
 import yardloom.kernel.source.Source;
+import yardloom.kernel.table.Measure;
+import yardloom.kernel.table.Say;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.vocab.Arg;
 import yardloom.kernel.vocab.Opt;
@@ -100,8 +102,7 @@ public final class RegionWords {
               + ", "
               + share
               + ", "
-              + mmPerHour
-              + " mm");
+              + Say.both(Measure.RAIN, Length.millimetres(mmPerHour)));
     }
     plan.draft()
         .attributes()
@@ -148,7 +149,8 @@ public final class RegionWords {
   @Verb(
       help = "Gives a rule that holds where the yard lies; it goes before the generic one.",
       example =
-          "localRule('septic', 'No beds within 10 ft of the field.', by: 'county code', year: 2020)")
+          "localRule('septic', 'No beds within 10 ft of the field.', by: 'county code', year:"
+              + " 2020)")
   public static void localRule(
       PlanScope plan,
       @Arg(name = "topic", help = "digging, lead, septic, wells, street, trees …") String topic,

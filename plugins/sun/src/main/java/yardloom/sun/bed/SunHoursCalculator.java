@@ -25,6 +25,8 @@ import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.plan.Site;
 import yardloom.kernel.recall.Piece;
+import yardloom.kernel.table.Measure;
+import yardloom.kernel.table.Say;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.TimeSpan;
 import yardloom.kernel.vocab.Choices;
@@ -200,11 +202,10 @@ public final class SunHoursCalculator implements Calculator {
     return String.format(
         Locale.ROOT,
         "Direct sun: the sun's centre above the level horizon, without refraction, clear sky;"
-            + " horizon profiles every %d minutes of hour angle on cells of %.1f ft (%.2f m); behind crowns"
-            + " and open fences hours count by the share of light that passes. Planned plants: %s.%s",
+            + " horizon profiles every %d minutes of hour angle on cells of %s; behind crowns and"
+            + " open fences hours count by the share of light that passes. Planned plants: %s.%s",
         24 * 60 / YardSun.COLUMNS,
-        Length.metres(grid.cellM()).feet(),
-        grid.cellM(),
+        Say.both(Measure.LENGTH, Length.metres(grid.cellM())),
         Choices.text(yard.settings.stage()),
         ground(yard, site));
   }

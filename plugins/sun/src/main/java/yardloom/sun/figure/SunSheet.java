@@ -17,6 +17,8 @@ import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.plan.Site;
 import yardloom.kernel.recall.Piece;
+import yardloom.kernel.table.Measure;
+import yardloom.kernel.table.Say;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.unit.Length;
 import yardloom.sun.bed.BedSuns;
@@ -125,17 +127,17 @@ public final class SunSheet implements SheetMaker {
     List<String> lines = new ArrayList<>();
     facts.find(BedSuns.KEY).ifPresent(s -> lines.add(s.method()));
     lines.add(
-        "Cloud is not counted: hours are what a clear sky would bring. Heights and crowns are as the"
-            + " plan gives them; an error of 10 % in a height moves the shadow's edge by as much.");
+        "Cloud is not counted: hours are what a clear sky would bring. Heights and crowns are as"
+            + " the plan gives them; an error of 10 % in a height moves the shadow's edge by as"
+            + " much.");
     lines.add(
         String.format(
             Locale.ROOT,
-            "Shadow edges are soft, because the sun is half a degree wide: behind a house 20 ft (6.1 m)"
-                + " high, about %.0f in (%.0f cm) with the sun at 40° and %.0f in (%.0f cm) at 15°.",
-            edge(40).inches(),
-            100 * edge(40).metres(),
-            edge(15).inches(),
-            100 * edge(15).metres()));
+            "Shadow edges are soft, because the sun is half a degree wide: behind a house %s"
+                + " high, about %s with the sun at 40° and %s at 15°.",
+            Say.both(Measure.LENGTH, HOUSE),
+            Say.both(Measure.WIDTH, edge(40)),
+            Say.both(Measure.WIDTH, edge(15))));
     return new Panel.Notes("How to read the sun sheet", lines);
   }
 

@@ -7,6 +7,8 @@ import yardloom.kernel.scope.BedScope;
 import yardloom.kernel.scope.ElementScope;
 import yardloom.kernel.scope.PlanScope;
 import yardloom.kernel.scope.TreeScope;
+import yardloom.kernel.table.Measure;
+import yardloom.kernel.table.Say;
 import yardloom.kernel.unit.Flow;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Pressure;
@@ -85,8 +87,8 @@ public final class DripWords {
   @Verb(
       help =
           "Says from which fall along a bed, over its length, rows of dripline follow the contour;"
-              + " where `levels` are given and such rows are 6 ft (1.8 m) and longer. 0.05 if nothing"
-              + " is said.",
+              + " where `levels` are given and such rows are 6 ft (1.8 m) and longer. 0.05 if"
+              + " nothing is said.",
       example = "contourRows from: 0.08")
   public static void contourRows(
       PlanScope in,
@@ -129,10 +131,9 @@ public final class DripWords {
           ProblemCode.OUT_OF_RANGE,
           String.format(
               Locale.ROOT,
-              "a drip outlet gives between 0.05 gph (0.2 L/h) and 60 gph (227 L/h), got %.2f gph"
-                  + " (%.2f L/h); check the unit",
-              emitter.gallonsPerHour(),
-              emitter.litresPerHour()));
+              "a drip outlet gives between 0.05 gph (0.2 L/h) and 60 gph (227 L/h), got %s; check"
+                  + " the unit",
+              Say.both(Measure.OUTLET_FLOW, emitter)));
     }
   }
 
@@ -154,11 +155,9 @@ public final class DripWords {
           ProblemCode.OUT_OF_RANGE,
           String.format(
               Locale.ROOT,
-              "%s must be between 3 in (7.6 cm) and 6 ft (1.83 m), got %.2f ft (%.3f m); check the"
-                  + " unit",
+              "%s must be between 3 in (7.6 cm) and 6 ft (1.83 m), got %s; check the" + " unit",
               what,
-              value.feet(),
-              value.metres()));
+              Say.size(value)));
     }
   }
 }

@@ -3,6 +3,8 @@ package yardloom.water.drip;
 import java.util.Locale;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
+import yardloom.kernel.table.Measure;
+import yardloom.kernel.table.Say;
 import yardloom.kernel.unit.Flow;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Pressure;
@@ -24,10 +26,9 @@ record Tube(Boolean compensating, Pressure rated, Number exponent, Length bore) 
           ProblemCode.OUT_OF_RANGE,
           String.format(
               Locale.ROOT,
-              "outlets are rated between 1 psi (7 kPa) and 60 psi (414 kPa), got %.1f psi"
-                  + " (%.0f kPa); check the unit",
-              at.psi(),
-              at.kilopascals()));
+              "outlets are rated between 1 psi (7 kPa) and 60 psi (414 kPa), got %s; check the"
+                  + " unit",
+              Say.both(Measure.PRESSURE, at)));
     }
     Length inside = bore == null ? DripChoice.USUAL_BORE : bore;
     if (inside.millimetres() < 3 || inside.millimetres() > 40) {
@@ -35,10 +36,9 @@ record Tube(Boolean compensating, Pressure rated, Number exponent, Length bore) 
           ProblemCode.OUT_OF_RANGE,
           String.format(
               Locale.ROOT,
-              "dripline is between 0.12 in (3 mm) and 1.57 in (40 mm) wide inside, got %.2f in"
-                  + " (%.1f mm); check the unit",
-              inside.inches(),
-              inside.millimetres()));
+              "dripline is between 0.12 in (3 mm) and 1.57 in (40 mm) wide inside, got %s; check"
+                  + " the unit",
+              Say.both(Measure.BORE, inside)));
     }
     return new DripChoice(emitter, spacing, rowSpacing, at, power, compensates, inside, share);
   }

@@ -6,6 +6,8 @@ import java.util.Optional;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.scope.PlanScope;
+import yardloom.kernel.table.Measure;
+import yardloom.kernel.table.Say;
 import yardloom.kernel.unit.Flow;
 import yardloom.kernel.unit.Pressure;
 import yardloom.kernel.unit.TimeSpan;
@@ -57,10 +59,9 @@ public final class HeadWords {
           ProblemCode.OUT_OF_RANGE,
           String.format(
               Locale.ROOT,
-              "a closed tap stands between 5 psi (34 kPa) and 150 psi (1,034 kPa), got %.1f psi"
-                  + " (%.0f kPa); name a tank with `tank:`",
-              pressure.psi(),
-              pressure.kilopascals()));
+              "a closed tap stands between 5 psi (34 kPa) and 150 psi (1,034 kPa), got %s; name a"
+                  + " tank with `tank:`",
+              Say.both(Measure.PRESSURE, pressure)));
     }
     if (in.draft().attributes().has(Supply.KEY)) {
       throw new PlanException(ProblemCode.DUPLICATE, in.place(), "the supply is already given");
@@ -77,17 +78,16 @@ public final class HeadWords {
           ProblemCode.OUT_OF_RANGE,
           String.format(
               Locale.ROOT,
-              "a garden supply gives between 0.1 gpm (23 L/h) and 100 gpm (22,700 L/h), got %.2f gpm"
-                  + " (%.1f L/h); check the unit",
-              flow.gallonsPerMinute(),
-              flow.litresPerHour()));
+              "a garden supply gives between 0.1 gpm (23 L/h) and 100 gpm (22,700 L/h), got %s;"
+                  + " check the unit",
+              Say.both(Measure.FLOW, flow)));
     }
   }
 
   @Verb(
       help =
-          "Says how long the fully open tap took to fill a bucket; zones take three quarters of that"
-              + " flow.",
+          "Says how long the fully open tap took to fill a bucket; zones take three quarters of"
+              + " that flow.",
       example = "bucketTest volume: 5.gal, seconds: 38")
   public static void bucketTest(
       PlanScope in,
@@ -130,10 +130,9 @@ public final class HeadWords {
           ProblemCode.OUT_OF_RANGE,
           String.format(
               Locale.ROOT,
-              "regulators for dripline let 8 psi (55 kPa) to 60 psi (414 kPa) through, got %.1f psi"
-                  + " (%.0f kPa); check the unit",
-              set.psi(),
-              set.kilopascals()));
+              "regulators for dripline let 8 psi (55 kPa) to 60 psi (414 kPa) through, got %s;"
+                  + " check the unit",
+              Say.both(Measure.PRESSURE, set)));
     }
     if (in.draft().attributes().has(HeadAssembly.KEY)) {
       throw new PlanException(

@@ -13,7 +13,9 @@ import yardloom.kernel.scope.OwnTable;
 import yardloom.kernel.scope.PlanScope;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.table.DataRow;
+import yardloom.kernel.table.Measure;
 import yardloom.kernel.table.OwnColumns;
+import yardloom.kernel.table.Say;
 import yardloom.kernel.unit.Flow;
 import yardloom.kernel.unit.Pressure;
 import yardloom.kernel.vocab.Arg;
@@ -174,12 +176,9 @@ public final class PartWords {
                   ProblemCode.OUT_OF_RANGE,
                   String.format(
                       Locale.ROOT,
-                      "a part takes 0 to %.0f psi (%.0f kPa), got %.1f psi (%.0f kPa); check the"
-                          + " unit",
-                      MOST_LOSS.psi(),
-                      MOST_LOSS.kilopascals(),
-                      p.psi(),
-                      p.kilopascals()));
+                      "a part takes 0 to %s, got %s; check the" + " unit",
+                      Say.both(Measure.SET_PRESSURE, MOST_LOSS),
+                      Say.both(Measure.PRESSURE, p)));
             });
     said.at.ifPresent(HeadWords::check);
   }

@@ -14,6 +14,7 @@ import yardloom.kernel.table.Audience;
 import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Measure;
+import yardloom.kernel.table.Say;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableFormat;
 import yardloom.kernel.table.TableMaker;
@@ -132,11 +133,7 @@ public final class LawnTable implements TableMaker {
         .map(
             g ->
                 "; mown at "
-                    + plan.info()
-                        .units()
-                        .both(
-                            String.format(Locale.ROOT, "%.0f in", g.height().inches()),
-                            String.format(Locale.ROOT, "%.0f cm", g.height().metres() * 100))
+                    + Say.both(Measure.WIDTH, g.height(), plan.info().units())
                     + ", rooted "
                     + plan.info()
                         .units()

@@ -2,7 +2,6 @@ package yardloom.water.line;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import yardloom.facts.work.WorkPhase;
 import yardloom.facts.work.WorkTask;
@@ -10,10 +9,10 @@ import yardloom.kernel.fact.Derived;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.table.Measure;
+import yardloom.kernel.table.Say;
 import yardloom.kernel.table.TableFormat;
 import yardloom.kernel.unit.Flow;
 import yardloom.kernel.unit.Pressure;
-import yardloom.kernel.unit.UnitSystem;
 import yardloom.water.head.HeadAssembly;
 import yardloom.water.head.HeadPart;
 import yardloom.water.head.Supply;
@@ -96,9 +95,7 @@ final class HeadBill {
     Pressure set = HeadAssembly.of(plan).regulator();
     return switch (part.kind()) {
       case REGULATOR ->
-          plan.info().units() == UnitSystem.US
-              ? String.format(Locale.ROOT, "pressure regulator, %.0f psi", set.psi())
-              : String.format(Locale.ROOT, "pressure regulator, %.0f kPa", set.kilopascals());
+          "pressure regulator, " + Say.of(Measure.SET_PRESSURE, set, plan.info().units());
       case BACKFLOW -> "backflow preventer";
       case ZONE_VALVE -> "zone valves";
       default -> part.name();

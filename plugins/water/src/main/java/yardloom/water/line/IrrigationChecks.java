@@ -18,6 +18,8 @@ import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.problem.SourceRef;
 import yardloom.kernel.source.Source;
+import yardloom.kernel.table.Measure;
+import yardloom.kernel.table.Say;
 import yardloom.kernel.unit.Flow;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Pressure;
@@ -206,11 +208,7 @@ public final class IrrigationChecks implements Check {
   }
 
   private static String pressure(Plan plan, Pressure pressure) {
-    return plan.info()
-        .units()
-        .both(
-            String.format(Locale.ROOT, "%.1f psi", pressure.psi()),
-            String.format(Locale.ROOT, "%.0f kPa", pressure.kilopascals()));
+    return Say.both(Measure.PRESSURE, pressure, plan.info().units());
   }
 
   /**
@@ -236,19 +234,11 @@ public final class IrrigationChecks implements Check {
   }
 
   private static String length(Plan plan, Length length) {
-    return plan.info()
-        .units()
-        .both(
-            String.format(Locale.ROOT, "%.0f ft", length.feet()),
-            String.format(Locale.ROOT, "%.1f m", length.metres()));
+    return Say.both(Measure.LENGTH, length, plan.info().units());
   }
 
   private static String perHour(Plan plan, Length depth) {
-    return plan.info()
-        .units()
-        .both(
-            String.format(Locale.ROOT, "%.2f in an hour", depth.inches()),
-            String.format(Locale.ROOT, "%.0f mm an hour", depth.millimetres()));
+    return Say.both(Measure.RAIN, depth, plan.info().units()) + " an hour";
   }
 
   private static SourceRef placeOf(Facts facts, ElementId bed) {
@@ -260,10 +250,6 @@ public final class IrrigationChecks implements Check {
   }
 
   private static String both(Plan plan, Flow flow) {
-    return plan.info()
-        .units()
-        .both(
-            String.format(Locale.ROOT, "%.2f gpm", flow.gallonsPerMinute()),
-            String.format(Locale.ROOT, "%.0f L/h", flow.litresPerHour()));
+    return Say.both(Measure.FLOW, flow, plan.info().units());
   }
 }

@@ -16,6 +16,8 @@ import yardloom.kernel.fact.Derived;
 import yardloom.kernel.plan.ElementId;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
+import yardloom.kernel.table.Measure;
+import yardloom.kernel.table.Say;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.UnitSystem;
 import yardloom.water.drip.DripChoice;
@@ -44,7 +46,7 @@ final class LineBill {
   static final String NO_SPARES = "no spares included";
 
   private final Plan plan;
-  private final boolean us;
+  private final UnitSystem units;
   private final NeededNow now;
   private final List<Item> items = new ArrayList<>();
 
@@ -82,7 +84,7 @@ final class LineBill {
   private LineBill(Plan plan, NeededNow now) {
     this.plan = plan;
     this.now = now;
-    us = plan.info().units() == UnitSystem.US;
+    units = plan.info().units();
   }
 
   /**
@@ -133,19 +135,11 @@ final class LineBill {
       return "tube without outlets";
     }
     String kind = choice.isCompensating() ? "dripline that compensates" : "dripline";
-    return us
-        ? String.format(
-            Locale.ROOT,
-            "%s, %.2f gph every %.0f in",
-            kind,
-            choice.emitter().gallonsPerHour(),
-            choice.spacing().inches())
-        : String.format(
-            Locale.ROOT,
-            "%s, %.1f L/h every %.0f cm",
-            kind,
-            choice.emitter().litresPerHour(),
-            choice.spacing().metres() * 100);
+    return kind
+        + ", "
+        + Say.of(Measure.OUTLET_FLOW, choice.emitter(), units)
+        + " every "
+        + Say.of(Measure.WIDTH, choice.spacing(), units);
   }
 
   private static Derived<Length> sum(List<DripRun> runs, boolean headers) {
@@ -202,7 +196,7 @@ final class LineBill {
   }
 
   private void tube(WorkPhase phase, WorkTask task, String item, Derived<Length> exact) {
-    Length step = us ? Length.feet(1) : Length.metres(0.5);
+    Length step = units == UnitSystem.US ? Length.feet(1) : Length.metres(0.5);
     double steps = Math.ceil(exact.value().ratioTo(step) * CUTS - EPS);
     line(
         phase,
@@ -286,9 +280,7 @@ final class LineBill {
 
   private String emitter(DripChoice choice) {
     String kind = choice.isCompensating() ? "emitter that compensates" : "emitter";
-    return us
-        ? String.format(Locale.ROOT, "%s, %.2f gph", kind, choice.emitter().gallonsPerHour())
-        : String.format(Locale.ROOT, "%s, %.1f L/h", kind, choice.emitter().litresPerHour());
+    return kind + ", " + Say.of(Measure.OUTLET_FLOW, choice.emitter(), units);
   }
 
   private void fittings(String item, String what, int pieces) {

@@ -2,7 +2,6 @@ package yardloom.water.line;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
@@ -12,7 +11,9 @@ import yardloom.kernel.scope.OwnTable;
 import yardloom.kernel.scope.PlanScope;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.table.DataRow;
+import yardloom.kernel.table.Measure;
 import yardloom.kernel.table.OwnColumns;
+import yardloom.kernel.table.Say;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.vocab.Arg;
 import yardloom.kernel.vocab.Opt;
@@ -145,8 +146,6 @@ public final class PipeWords {
   }
 
   private static String both(Length length) {
-    return length.metres() < 0.5
-        ? String.format(Locale.ROOT, "%.2f in (%.1f mm)", length.inches(), length.millimetres())
-        : String.format(Locale.ROOT, "%.0f ft (%.1f m)", length.feet(), length.metres());
+    return Say.both(length.metres() < 0.5 ? Measure.BORE : Measure.LENGTH, length);
   }
 }

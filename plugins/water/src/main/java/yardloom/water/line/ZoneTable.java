@@ -2,7 +2,6 @@ package yardloom.water.line;
 
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import yardloom.kernel.fact.Derived;
@@ -13,11 +12,11 @@ import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Measure;
 import yardloom.kernel.table.OnPaper;
+import yardloom.kernel.table.Say;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.unit.Flow;
 import yardloom.kernel.unit.TimeSpan;
-import yardloom.kernel.unit.UnitSystem;
 import yardloom.water.drip.DripRun;
 import yardloom.water.head.Supply;
 import yardloom.water.need.WaterDemand;
@@ -98,9 +97,7 @@ public final class ZoneTable implements TableMaker {
     Flow line = limit.value();
     return "the tank's height sets what flows, see 'zones by the level in the tank'; beds share a"
         + " zone only up to "
-        + (plan.info().units() == UnitSystem.US
-            ? String.format(Locale.ROOT, "%.0f gph", line.gallonsPerHour())
-            : String.format(Locale.ROOT, "%.0f L/h", line.litresPerHour()))
+        + Say.of(Measure.FLOW, line, plan.info().units())
         + " from a full tank, what half-inch line carries (rule of thumb)";
   }
 

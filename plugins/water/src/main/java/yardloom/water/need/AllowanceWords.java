@@ -6,6 +6,8 @@ import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.scope.BedScope;
 import yardloom.kernel.scope.Making;
 import yardloom.kernel.scope.PlanScope;
+import yardloom.kernel.table.Measure;
+import yardloom.kernel.table.Say;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.vocab.Arg;
 import yardloom.kernel.vocab.Opt;
@@ -68,7 +70,8 @@ public final class AllowanceWords {
       throw new PlanException(
           ProblemCode.OUT_OF_RANGE,
           in.place(),
-          "`yearlyEt:` is 1 in (25 mm) to 150 in (3810 mm), got " + yearlyEt.inches() + " in");
+          "`yearlyEt:` is 1 in (25 mm) to 150 in (3810 mm), got "
+              + Say.both(Measure.RAIN, yearlyEt));
     }
     Making.once(in, ALLOWANCE, a -> true, "`waterAllowance`");
     in.draft()

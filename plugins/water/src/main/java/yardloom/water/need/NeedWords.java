@@ -10,6 +10,8 @@ import yardloom.kernel.scope.BedScope;
 import yardloom.kernel.scope.Making;
 import yardloom.kernel.scope.PlanScope;
 import yardloom.kernel.source.Source;
+import yardloom.kernel.table.Measure;
+import yardloom.kernel.table.Say;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.vocab.Arg;
 import yardloom.kernel.vocab.Choices;
@@ -36,8 +38,8 @@ public final class NeedWords {
       help =
           "Gives what the bed takes beyond the rain by month, where you know better than tables.",
       example =
-          "waterNeed([0.mm, 0.mm, 0.mm, 10.mm, 30.mm, 60.mm, 80.mm, 70.mm, 40.mm, 10.mm, 0.mm, 0.mm],"
-              + " source: 'measured')")
+          "waterNeed([0.mm, 0.mm, 0.mm, 10.mm, 30.mm, 60.mm, 80.mm, 70.mm, 40.mm, 10.mm, 0.mm,"
+              + " 0.mm], source: 'measured')")
   public static void waterNeed(
       BedScope in,
       @Arg(name = "months", help = "net depths of whole months, January to December")
@@ -51,8 +53,8 @@ public final class NeedWords {
 
   @Verb(
       help =
-          "Gives what drips from leaves in fog by month, which counts as rain does; none if nothing is"
-              + " said.",
+          "Gives what drips from leaves in fog by month, which counts as rain does; none if nothing"
+              + " is said.",
       example =
           "fogDrip([0.mm, 0.mm, 0.mm, 0.mm, 4.mm, 9.mm, 12.mm, 12.mm, 8.mm, 2.mm, 0.mm, 0.mm],"
               + " source: 'a gauge under the trees')")
@@ -74,10 +76,9 @@ public final class NeedWords {
             place,
             String.format(
                 Locale.ROOT,
-                "`%s` takes depths of 0 to %.0f in (%.4g m) a month with their unit, got %s",
+                "`%s` takes depths of 0 to %s a month with their unit, got %s",
                 word,
-                most.inches(),
-                most.metres(),
+                Say.both(Measure.RAIN, most),
                 month));
       }
       depths.add(depth);

@@ -19,6 +19,7 @@ import yardloom.kernel.source.Source;
 import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Column;
 import yardloom.kernel.table.Measure;
+import yardloom.kernel.table.Say;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
 import yardloom.kernel.unit.Area;
@@ -102,11 +103,10 @@ public final class LotRunoffTable implements TableMaker {
     table.note(
         String.format(
             Locale.ROOT,
-            "A storm of %.2f in (%.0f mm) in a day, soil group %s%s. Each ground runs off by itself and"
-                + " the parts are added; one mean number for all (%.0f before, %.0f after) would tell of"
+            "A storm of %s in a day, soil group %s%s. Each ground runs off by itself and the parts"
+                + " are added; one mean number for all (%.0f before, %.0f after) would tell of"
                 + " less. Before: lawn in fair condition round buildings and paving.",
-            storm.inches(),
-            storm.millimetres(),
+            Say.both(Measure.RAIN, storm, plan.info().units()),
             group,
             BasinTable.intake(facts).isPresent() ? "" : ", the slowest, as no soil is given",
             CurveNumber.composite(before),

@@ -1,7 +1,6 @@
 package yardloom.water.overflow;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import yardloom.facts.BillGroup;
@@ -19,8 +18,9 @@ import yardloom.kernel.fact.Sink;
 import yardloom.kernel.plan.Attributes.Entry;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
+import yardloom.kernel.table.Measure;
+import yardloom.kernel.table.Say;
 import yardloom.kernel.unit.Length;
-import yardloom.kernel.unit.UnitSystem;
 import yardloom.kernel.unit.Volume;
 import yardloom.water.roof.Downspout;
 
@@ -44,17 +44,13 @@ public final class OverflowBill implements Calculator {
 
   @Override
   public void compute(Plan plan, Facts in, Sink out) {
-    boolean us = plan.info().units() == UnitSystem.US;
     for (Entry<OverflowPipe> entry : plan.attributes().all(OverflowPipe.KEY)) {
       if (!plan.isNow(entry)) {
         continue;
       }
       OverflowPipe pipe = entry.value();
       Derived<Length> exact = Derived.given(pipe.line().length(), "length as drawn", entry.place());
-      String size =
-          us
-              ? String.format(Locale.ROOT, "%.1f in", pipe.inside().inches())
-              : String.format(Locale.ROOT, "%.0f mm", pipe.inside().millimetres());
+      String size = Say.of(Measure.PIPE, pipe.inside(), plan.info().units());
       out.give(
           YardFacts.BILL,
           new BillLine(

@@ -8,6 +8,8 @@ import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.scope.Making;
 import yardloom.kernel.scope.PlanScope;
+import yardloom.kernel.table.Measure;
+import yardloom.kernel.table.Say;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.vocab.Arg;
 import yardloom.kernel.vocab.Opt;
@@ -54,10 +56,8 @@ public final class OverflowWords {
           ProblemCode.OUT_OF_RANGE,
           String.format(
               Locale.ROOT,
-              "storm must be between 0.1 in (3 mm) and 20 in (508 mm), got %.2f in (%.0f mm); check"
-                  + " the unit",
-              held.inches(),
-              held.millimetres()));
+              "storm must be between 0.1 in (3 mm) and 20 in (508 mm), got %s; check" + " the unit",
+              Say.both(Measure.RAIN, held)));
     }
     Optional<Double> factor = Optional.ofNullable(sizeFactor).map(Number::doubleValue);
     if (factor.filter(f -> !(f > 0 && f <= 1)).isPresent()) {
@@ -136,7 +136,6 @@ public final class OverflowWords {
   private static PlanException outOfRange(String allowed, Length got) {
     return new PlanException(
         ProblemCode.OUT_OF_RANGE,
-        String.format(
-            Locale.ROOT, "%s, got %.2f in (%.0f mm)", allowed, got.inches(), got.millimetres()));
+        String.format(Locale.ROOT, "%s, got %s", allowed, Say.both(Measure.RAIN, got)));
   }
 }

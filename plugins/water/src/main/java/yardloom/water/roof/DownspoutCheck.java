@@ -2,7 +2,6 @@ package yardloom.water.roof;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 import yardloom.kernel.check.Check;
 import yardloom.kernel.check.Finding;
@@ -14,8 +13,11 @@ import yardloom.kernel.plan.Element;
 import yardloom.kernel.plan.Plan;
 import yardloom.kernel.problem.Nearest;
 import yardloom.kernel.problem.SourceRef;
+import yardloom.kernel.table.Measure;
+import yardloom.kernel.table.Say;
 import yardloom.kernel.unit.Area;
 import yardloom.kernel.unit.Length;
+import yardloom.kernel.unit.UnitSystem;
 import yardloom.water.roof.formula.RoofDrainage;
 
 /** Roofs whose gutters and downspouts on the plan cannot carry the cloudburst. */
@@ -86,17 +88,9 @@ public final class DownspoutCheck implements Check {
   }
 
   private Finding tooSmall(Plan plan, Element.Roof roof, String head, Area drained, Area area) {
+    UnitSystem units = plan.info().units();
     String what =
-        plan.info()
-            .units()
-            .both(
-                String.format(
-                    Locale.ROOT, "%.0f of its %.0f sq ft", drained.squareFeet(), area.squareFeet()),
-                String.format(
-                    Locale.ROOT,
-                    "%.0f of its %.0f m²",
-                    drained.squareMetres(),
-                    area.squareMetres()));
+        Say.both(Measure.AREA, drained, units) + " of its " + Say.both(Measure.AREA, area, units);
     return Finding.of(
             id(),
             Severity.WARNING,

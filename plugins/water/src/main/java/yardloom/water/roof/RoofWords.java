@@ -7,6 +7,8 @@ import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.scope.Making;
 import yardloom.kernel.scope.PlanScope;
 import yardloom.kernel.source.Source;
+import yardloom.kernel.table.Measure;
+import yardloom.kernel.table.Say;
 import yardloom.kernel.unit.Area;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.vocab.Arg;
@@ -39,10 +41,9 @@ public final class RoofWords {
           ProblemCode.OUT_OF_RANGE,
           String.format(
               Locale.ROOT,
-              "a cloudburst brings 0.2 in (5 mm) to 16 in (406 mm) in an hour, got %.2f in (%.0f"
-                  + " mm); check the unit",
-              perHour.inches(),
-              perHour.millimetres()));
+              "a cloudburst brings 0.2 in (5 mm) to 16 in (406 mm) in an hour, got %s; check the"
+                  + " unit",
+              Say.both(Measure.RAIN, perHour)));
     }
     Making.once(in, Cloudburst.KEY, c -> true, "the cloudburst");
     in.draft()
@@ -106,10 +107,8 @@ public final class RoofWords {
           ProblemCode.OUT_OF_RANGE,
           String.format(
               Locale.ROOT,
-              "a gutter is 3 in (76 mm) to 10 in (254 mm) wide, got %.2f in (%.0f mm); check the"
-                  + " unit",
-              width.inches(),
-              width.millimetres()));
+              "a gutter is 3 in (76 mm) to 10 in (254 mm) wide, got %s; check the" + " unit",
+              Say.both(Measure.RAIN, width)));
     }
     double slope = fall == null ? GutterFlow.USUAL_FALL : fall.doubleValue();
     if (!(slope >= LEAST_FALL && slope <= MOST_FALL)) {

@@ -2,7 +2,6 @@ package yardloom.water.roofwater;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.function.ToDoubleFunction;
 import yardloom.kernel.draw.LegendEntry;
 import yardloom.kernel.draw.Mark;
@@ -12,6 +11,10 @@ import yardloom.kernel.draw.Style;
 import yardloom.kernel.geom.Line;
 import yardloom.kernel.geom.Point;
 import yardloom.kernel.geom.Shape;
+import yardloom.kernel.table.Cell;
+import yardloom.kernel.table.Column;
+import yardloom.kernel.table.Measure;
+import yardloom.kernel.table.TableFormat;
 import yardloom.kernel.unit.Angle;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.UnitSystem;
@@ -26,6 +29,7 @@ final class TankFigure {
   /** Between sizes that are both said. */
   private static final double ROOM_M = 0.8;
 
+  private static final Column SIZE = Column.of("size", "Need met by tank size", Measure.WATER);
   private static final double MIN_WIDTH_MM = 120;
   private static final Style AXIS = Style.line("curve-axis", Palette.INK, 0.25);
   private static final Style GRID = Style.line("curve-grid", Palette.RULE, 0.18);
@@ -88,11 +92,7 @@ final class TankFigure {
             o -> legend.add(LegendEntry.symbol("tank of the plan", Mark.SymbolForm.DOT, OWN)));
     String name = curve.name().isEmpty() ? "" : ", " + curve.name();
     return new Panel.Figure(
-        "Need met by tank size" + (units == UnitSystem.US ? " in gallons" : " in litres") + name,
-        marks,
-        legend,
-        MIN_WIDTH_MM,
-        0);
+        new TableFormat(units, "").header(SIZE) + name, marks, legend, MIN_WIDTH_MM, 0);
   }
 
   /** By the logarithm of the size, so that a tank of the plan stands where its size belongs. */
@@ -104,8 +104,7 @@ final class TankFigure {
   }
 
   private static String size(Volume size, UnitSystem units) {
-    return String.format(
-        Locale.ROOT, "%,.0f", units == UnitSystem.US ? size.gallons() : size.litres());
+    return new TableFormat(units, "").text(SIZE, Cell.of(size));
   }
 
   private static void line(

@@ -8,6 +8,8 @@ import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.scope.Making;
 import yardloom.kernel.scope.PlanScope;
+import yardloom.kernel.table.Measure;
+import yardloom.kernel.table.Say;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.unit.Volume;
 import yardloom.kernel.vocab.Arg;
@@ -126,9 +128,8 @@ public final class TankWords {
           in.place(),
           String.format(
               Locale.ROOT,
-              "`otherUse` is 0 to 2,640 gal (10,000 L) a day, got %.0f gal (%.0f L)",
-              daily.gallons(),
-              daily.litres()));
+              "`otherUse` is 0 to 2,640 gal (10,000 L) a day, got %s; check the unit",
+              Say.both(Measure.WATER, daily)));
     }
     in.otherUse(daily);
   }
@@ -202,6 +203,6 @@ public final class TankWords {
     return new PlanException(
         ProblemCode.OUT_OF_RANGE,
         in.place(),
-        String.format(Locale.ROOT, "%s, got %.2f ft (%.2f m)", allowed, got.feet(), got.metres()));
+        String.format(Locale.ROOT, "%s, got %s", allowed, Say.size(got)));
   }
 }

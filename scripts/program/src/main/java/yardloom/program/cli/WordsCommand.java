@@ -14,6 +14,7 @@ import picocli.CommandLine.ParentCommand;
 import yardloom.kernel.problem.Nearest;
 import yardloom.kernel.spi.Catalogue;
 import yardloom.kernel.spi.Plugins;
+import yardloom.kernel.spi.YardPlugin;
 import yardloom.kernel.vocab.Lexicon;
 import yardloom.kernel.vocab.Scope;
 import yardloom.kernel.vocab.Word;
@@ -101,10 +102,7 @@ final class WordsCommand implements Callable<Integer> {
       return ExitCode.FINE;
     }
     Optional<Catalogue> catalogue =
-        plugins.all().stream()
-            .flatMap(p -> p.catalogues().stream())
-            .filter(c -> c.name().equals(word.get()))
-            .findFirst();
+        plugins.each(YardPlugin::catalogues).filter(c -> c.name().equals(word.get())).findFirst();
     if (catalogue.isPresent()) {
       return new CatalogueList(console).print(catalogue.get(), asked);
     }

@@ -9,6 +9,7 @@ import java.util.stream.Stream;
 import yardloom.kernel.scope.PlanScope;
 import yardloom.kernel.spi.Catalogue;
 import yardloom.kernel.spi.Plugins;
+import yardloom.kernel.spi.YardPlugin;
 import yardloom.kernel.table.DataTable;
 import yardloom.kernel.unit.Dimension;
 import yardloom.kernel.unit.Unit;
@@ -170,10 +171,7 @@ public final class PlanHelp {
 
   private Stream<Suggestion> rows(String list, String mark) {
     Optional<Catalogue> catalogue =
-        plugins.all().stream()
-            .flatMap(p -> p.catalogues().stream())
-            .filter(c -> c.name().equals(list))
-            .findFirst();
+        plugins.each(YardPlugin::catalogues).filter(c -> c.name().equals(list)).findFirst();
     if (catalogue.isPresent()) {
       return catalogue.get().rows().stream().map(r -> row(r, list, mark));
     }

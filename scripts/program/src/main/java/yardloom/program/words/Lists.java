@@ -68,10 +68,6 @@ public final class Lists {
 
   private static <T> List<String> offered(
       Plugins plugins, Function<YardPlugin, List<T>> offers, Function<T, String> id) {
-    return plugins.all().stream()
-        .flatMap(p -> offers.apply(p).stream())
-        .map(o -> "  " + id.apply(o))
-        .sorted()
-        .toList();
+    return plugins.each(offers).map(o -> "  " + id.apply(o)).sorted().toList();
   }
 }

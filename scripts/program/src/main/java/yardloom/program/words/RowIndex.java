@@ -7,6 +7,7 @@ import java.util.Set;
 import java.util.stream.Stream;
 import yardloom.kernel.spi.Catalogue;
 import yardloom.kernel.spi.Plugins;
+import yardloom.kernel.spi.YardPlugin;
 import yardloom.kernel.unit.Dimension;
 import yardloom.kernel.unit.Unit;
 
@@ -36,9 +37,7 @@ public final class RowIndex {
     if (asked.isEmpty()) {
       return found;
     }
-    plugins.all().stream()
-        .flatMap(p -> p.catalogues().stream())
-        .forEach(list -> rows(list, asked).forEach(found::add));
+    plugins.each(YardPlugin::catalogues).forEach(list -> rows(list, asked).forEach(found::add));
     for (Dimension dimension : Dimension.values()) {
       Unit.of(dimension).stream()
           .filter(u -> spellings(u).anyMatch(s -> s.equalsIgnoreCase(question.strip())))

@@ -61,7 +61,11 @@ class GutterByHandTest {
     List<String> found = findings(drawn(4, downspout(10) + "gutter 'barn', width: 5.inch\n"));
     assertEquals(1, found.size(), found.toString());
     assertTrue(
-        found.get(0).contains("the gutter of 'barn' drains, to each downspout, 625 of its 800"),
+        found
+            .get(0)
+            .contains(
+                "the gutter of 'barn' drains, to each downspout, 625 sq ft (58.1 m²) of its 800 sq"
+                    + " ft (74.3 m²)"),
         found.get(0));
     assertEquals(
         List.of(),

@@ -118,7 +118,16 @@ class RunoffTest {
 
   /** C-12, SWB documentation: borders of the hydrologic soil groups. */
   @ParameterizedTest
-  @CsvSource({"0.31, A", "0.30, B", "0.16, B", "0.15, C", "0.06, C", "0.04, D", "0, D"})
+  @CsvSource({
+    "0.301, A",
+    "0.30, B",
+    "0.151, B",
+    "0.15, C",
+    "0.051, C",
+    "0.05, D",
+    "0.04, D",
+    "0, D"
+  })
   void soilGroup_byInfiltration(double inchesPerHour, SoilGroup expected) {
     assertEquals(expected, SoilGroup.of(Length.inches(inchesPerHour)));
   }

@@ -34,6 +34,32 @@ class GutterFlowTest {
     assertEquals(squareFeet, drained.squareFeet(), 0.006 * squareFeet);
   }
 
+  /**
+   * As the code's row (from memory) drains, such as 1,440 sq ft by 4 in: no wider gutter is asked.
+   */
+  @ParameterizedTest
+  @CsvSource({"3, 680", "4, 1440", "5, 2500", "6, 3840", "7, 5520", "8, 7960", "10, 14400"})
+  void width_ofWhatARowDrains_isThatRow(double inches, double squareFeet) {
+    Length hour = Length.inches(1);
+    assertEquals(
+        Optional.of(Length.inches(inches)),
+        GutterFlow.width(Area.squareFeet(squareFeet), GutterFlow.USUAL_FALL, hour));
+    assertTrue(
+        GutterFlow.width(Area.squareFeet(squareFeet * 1.001), GutterFlow.USUAL_FALL, hour)
+            .map(w -> w.inches() > inches)
+            .orElse(inches == 10));
+  }
+
+  /** A width worked out from metres may be a hair over ten inches. */
+  @Test
+  void widest_inEitherUnit_isInTheTable() {
+    Length hair = Length.inches(10 + 5e-10);
+    assertEquals(
+        14400,
+        GutterFlow.drained(hair, GutterFlow.USUAL_FALL, Length.inches(1)).squareFeet(),
+        0.001);
+  }
+
   /** 1,900 sq ft at 1/16 in a foot and 1 in an hour: 4 in drains 1,440, 5 in 2,500. */
   @Test
   void width_isTheNextOfTheTable() {
