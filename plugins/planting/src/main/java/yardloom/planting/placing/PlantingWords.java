@@ -27,7 +27,9 @@ public final class PlantingWords {
   private PlantingWords() {}
 
   @Verb(
-      help = "Plants one kind in the bed, or in a part of it; several follow along the bed.",
+      help =
+          "Plants one kind in the bed, or in a part of it; several follow along the bed, much"
+              + " taller ones nearer the pole.",
       example = "plant 'garden strawberry', spacing: 12.inch, layout: 'staggered', share: 0.5")
   public static void plant(
       BedScope in,
@@ -41,8 +43,8 @@ public final class PlantingWords {
               name = "rowSpacing",
               help = "distance of rows",
               fallback =
-                  "the spacing (staggered: 0.87 of it); the catalogue's rows for shrubs and vines, and"
-                      + " for perennials where they are wider")
+                  "the spacing (staggered: 0.87 of it); the catalogue's rows for shrubs and vines,"
+                      + " and for perennials where they are wider")
           Length rowSpacing,
       @Opt(
               name = "layout",
