@@ -53,6 +53,7 @@ import yardloom.planting.list.PlantSchedule;
 import yardloom.planting.list.PlantTable;
 import yardloom.planting.mulch.BorneDepthCalculator;
 import yardloom.planting.own.OwnPlantWords;
+import yardloom.planting.placing.ByHeightCheck;
 import yardloom.planting.placing.GrownPicture;
 import yardloom.planting.placing.GuildTable;
 import yardloom.planting.placing.GuildWords;
@@ -157,6 +158,7 @@ public final class PlantingPlugin implements YardPlugin {
     checks.add(new StemCheck());
     checks.add(new TapCheck());
     checks.add(new TallSideCheck());
+    checks.add(new ByHeightCheck());
     return checks;
   }
 

@@ -26,9 +26,9 @@ import yardloom.sheet.paper.Xy;
 /**
  * Turns marks into ink: layers from the ground up, then dimensions, then labels in free places.
  *
- * <p>Labels that must be read but find no place are named in {@link #homeless}; the composer lists
- * them beside the drawing. Regions that run on beyond the drawing end in a {@link BreakLine}; thin
- * rows of pipe are broken under names ({@link LineBreaks}).
+ * <p>Labels that must be read but find no place are named in {@link Done}; the composer lists them
+ * beside the drawing. Regions that run on beyond the drawing end in a {@link BreakLine}; thin rows
+ * of pipe are broken under names ({@link LineBreaks}).
  */
 public final class Drawing {
   /** A symbol of this radius has room for a name. */
@@ -106,13 +106,23 @@ public final class Drawing {
     return inks;
   }
 
-  List<String> homeless() {
-    return homeless;
+  /**
+   * What is kept of a drawing: not the lines and places that its names were found room by, which
+   * take many times the memory of what is drawn.
+   *
+   * @param homeless labels that must be read but found no place
+   * @param figures what figures mean that stand for names
+   */
+  record Done(List<Ink> inks, List<String> homeless, List<String> figures) {
+    Done {
+      inks = List.copyOf(inks);
+      homeless = List.copyOf(homeless);
+      figures = List.copyOf(figures);
+    }
   }
 
-  /** What figures mean that stand for names. */
-  List<String> figures() {
-    return figures;
+  Done done() {
+    return new Done(inks, homeless, figures);
   }
 
   private void addGroup(String name, String title, List<? extends Ink> members) {

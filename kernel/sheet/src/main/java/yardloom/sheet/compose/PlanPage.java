@@ -292,7 +292,7 @@ final class PlanPage {
     boolean read = SheetComposer.isRead(request);
     Arrangement best = read ? overColumns(scale) : fullest(scale, blocks, optional);
     reserve(page, best, scale);
-    Drawing drawing = draw(page, best, scale, title);
+    Drawing.Done drawing = draw(page, best, scale, title);
     List<Block> all = new ArrayList<>(blocks);
     Blocks notes = new Blocks(type);
     if (!drawing.figures().isEmpty()) {
@@ -366,7 +366,7 @@ final class PlanPage {
     page.reserve(grid.columns() - arrangement.side(), end);
   }
 
-  private Drawing draw(Page page, Arrangement arrangement, Scale scale, String title) {
+  private Drawing.Done draw(Page page, Arrangement arrangement, Scale scale, String title) {
     Box content = grid.content();
     int columns = grid.columns() - arrangement.side();
     Envelope extent = arrangement.extent();
@@ -385,7 +385,7 @@ final class PlanPage {
                   "",
                   drawing(" before", request.partLayers(), extent, scale, earlier).inks()));
         });
-    Drawing drawing = drawing("", layers, extent, scale, room);
+    Drawing.Done drawing = drawing("", layers, extent, scale, room);
     inks.addAll(drawing.inks());
     page.inks().add(Ink.Group.of("site-plan", title, inks));
     Box strip = new Box(area.x(), area.bottom(), area.width(), ViewTitle.HEIGHT_MM);
@@ -403,12 +403,12 @@ final class PlanPage {
     return drawing;
   }
 
-  private Drawing drawing(
+  private Drawing.Done drawing(
       String which, SortedMap<Layer, List<Mark>> shown, Envelope extent, Scale scale, Box room) {
     View view = View.centred(extent, 1000 / scale.denominator(), room);
     return memory.drawing(
         request.sheet().id() + which,
         new SheetMemory.DrawingRequest(shown, view, room, request.sheet().format().isPocket()),
-        r -> new Drawing(r.layers(), r.view(), r.area(), type, memory.linesLeft()));
+        r -> new Drawing(r.layers(), r.view(), r.area(), type, memory.linesLeft()).done());
   }
 }

@@ -17,7 +17,7 @@ public final class SheetMemory {
   private final LastTime<SheetRequest, List<SheetComposer.Filled>> pages = new LastTime<>();
   private final LastTime<Numbered, ComposedSheet> sheets = new LastTime<>();
 
-  private final LastTime<DrawingRequest, Drawing> drawings = new LastTime<>();
+  private final LastTime<DrawingRequest, Drawing.Done> drawings = new LastTime<>();
 
   private final LinesLeft linesLeft = new LinesLeft();
 
@@ -36,7 +36,8 @@ public final class SheetMemory {
   }
 
   /** A drawing; on one sheet it may be tried at several scales and beside several tables. */
-  Drawing drawing(String sheet, DrawingRequest request, Function<DrawingRequest, Drawing> draw) {
+  Drawing.Done drawing(
+      String sheet, DrawingRequest request, Function<DrawingRequest, Drawing.Done> draw) {
     return drawings.of(sheet + " " + request.view().mmPerM() + " " + request.area(), request, draw);
   }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.stream.IntStream;
 import yardloom.kernel.geom.Clearance;
 import yardloom.kernel.geom.Point;
 import yardloom.kernel.geom.Shape;
@@ -17,16 +18,18 @@ import yardloom.kernel.problem.SourceRef;
 import yardloom.kernel.unit.Length;
 import yardloom.planting.catalogue.Plant;
 import yardloom.planting.catalogue.PlantCatalogue;
+import yardloom.planting.placing.formula.AreaCut;
 import yardloom.planting.placing.formula.BedShares;
-import yardloom.planting.placing.formula.EvenMix;
 import yardloom.planting.placing.formula.Lattice;
 import yardloom.planting.placing.formula.Layout;
 import yardloom.planting.placing.formula.RingPlaces;
+import yardloom.planting.placing.formula.TallKinds;
+import yardloom.planting.placing.formula.TieredMix;
 
 /**
  * The plants of one bed whose lines say where they stand: rings, rows and drifts take the ground
  * within half a spacing of each plant, before all else; what is mixed shares the rest of the bed on
- * one lattice of the widest spacing among its kinds.
+ * one lattice of the widest spacing among its kinds, the tall ones nearest the pole.
  */
 final class PlacedPlants {
   private final Plan plan;
@@ -136,10 +139,12 @@ final class PlacedPlants {
     Length rows = Lattice.rowSpacing(spacing, Layout.STAGGERED);
     List<Point> places = staggered(lines.get(0).place(), spacing, rows);
     List<Double> weights = weights(lines, places.size());
-    List<Integer> dealt = EvenMix.of(places.size(), weights);
-    double all = weights.stream().mapToDouble(w -> w).sum();
-    List<Shape> grounds =
-        BedShares.cut(rest, weights.stream().map(w -> Optional.of(w / all)).toList());
+    Optional<Poleward> pole = Poleward.of(plan);
+    List<List<Integer>> tiers = tiers(pole, plants);
+    List<Double> polewardM =
+        places.stream().map(p -> pole.map(way -> way.metres(p)).orElse(0.0)).toList();
+    List<Integer> dealt = TieredMix.of(polewardM, weights, tiers);
+    List<Shape> grounds = grounds(pole, weights, tiers);
     for (int k = 0; k < plants.size(); k++) {
       List<Point> at = new ArrayList<>();
       for (int i = 0; i < places.size(); i++) {
@@ -161,6 +166,38 @@ final class PlacedPlants {
               Optional.of(line.value().where())));
     }
     rest = Shape.EMPTY;
+  }
+
+  /** Kinds by height where the plan says where the sun stands; else all alike. */
+  private static List<List<Integer>> tiers(Optional<Poleward> pole, List<Plant> plants) {
+    return pole.isEmpty()
+        ? List.of(IntStream.range(0, plants.size()).boxed().toList())
+        : TallKinds.tiers(plants.stream().map(p -> p.size().height().middle()).toList());
+  }
+
+  /** The ground of each kind: its part of that of its tier, which the tallest have at the pole. */
+  private List<Shape> grounds(
+      Optional<Poleward> pole, List<Double> weights, List<List<Integer>> tiers) {
+    double all = weights.stream().mapToDouble(w -> w).sum();
+    List<Double> shares = tiers.stream().map(t -> sum(t, weights) / all).toList();
+    List<Shape> bands =
+        tiers.size() < 2 ? List.of(rest) : AreaCut.cut(rest, pole.get().bearing(), shares);
+    Shape[] grounds = new Shape[weights.size()];
+    for (int t = 0; t < tiers.size(); t++) {
+      List<Integer> tier = tiers.get(t);
+      double of = sum(tier, weights);
+      List<Shape> cut =
+          BedShares.cut(
+              bands.get(t), tier.stream().map(k -> Optional.of(weights.get(k) / of)).toList());
+      for (int i = 0; i < tier.size(); i++) {
+        grounds[tier.get(i)] = cut.get(i);
+      }
+    }
+    return List.of(grounds);
+  }
+
+  private static double sum(List<Integer> tier, List<Double> weights) {
+    return tier.stream().mapToDouble(weights::get).sum();
   }
 
   /** What each kind weighs in the mix: its count, its share, or an even part of what is left. */
@@ -190,6 +227,15 @@ final class PlacedPlants {
               + " that this bed holds at the widest spacing of its kinds; lower shares or counts");
     }
     double left = open == 0 ? 0 : (1 - given) / open;
+    if (open > 0 && left < 1e-9) {
+      Entry<Placed> none = lines.get(shares.indexOf(-1.0));
+      throw new PlanException(
+          ProblemCode.OUT_OF_RANGE,
+          none.place(),
+          "the other kinds of the mix leave no place for '"
+              + none.value().choice().plant()
+              + "'; lower their shares or counts");
+    }
     // What nobody asked for goes to all in their proportion: the lattice is filled.
     return shares.stream().map(s -> s < 0 ? left : s).toList();
   }

@@ -102,7 +102,9 @@ public final class PlacingWords {
   }
 
   @Verb(
-      help = "Mixes one kind among others over the whole bed, by its share of all plants or count.",
+      help =
+          "Mixes one kind among others over the whole bed, by its share of all plants or count;"
+              + " much taller kinds have the side of the pole.",
       example = "plantMix 'garden strawberry', share: 0.7")
   public static void plantMix(
       BedScope in,
@@ -135,6 +137,23 @@ public final class PlacingWords {
     Optional<Integer> plants = Optional.ofNullable(count).map(c -> whole(in, "count", c));
     Optional<Double> part = Optional.ofNullable(share).map(Number::doubleValue);
     add(in, name, null, stock, new Placement.Mixed(part, plants));
+  }
+
+  @Verb(
+      help =
+          "Says why the kinds of this bed follow as written, also where a tall one shades a low"
+              + " one.",
+      example = "keepOrder 'lettuce likes the shade of the tomatoes'")
+  public static void keepOrder(BedScope in, @Arg(name = "reason", help = "why") String reason) {
+    if (reason.isBlank()) {
+      throw new PlanException(
+          ProblemCode.OUT_OF_RANGE, in.place(), "keepOrder needs a reason, such as 'as agreed'");
+    }
+    if (in.element().attributes().has(PlantingKeys.KEPT_ORDER)) {
+      throw new PlanException(
+          ProblemCode.DUPLICATE, in.place(), "`keepOrder` is already said of this bed");
+    }
+    in.element().attributes().add(PlantingKeys.KEPT_ORDER, reason, in.place());
   }
 
   @Verb(

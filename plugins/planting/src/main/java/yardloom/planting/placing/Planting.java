@@ -21,7 +21,6 @@ import yardloom.kernel.vocab.Choices;
 import yardloom.planting.catalogue.Crop;
 import yardloom.planting.catalogue.Plant;
 import yardloom.planting.catalogue.PlantCatalogue;
-import yardloom.planting.placing.formula.BedShares;
 import yardloom.planting.placing.formula.Lattice;
 import yardloom.planting.placing.formula.Layout;
 import yardloom.planting.trained.Trained;
@@ -175,13 +174,7 @@ public record Planting(
         found.addAll(Followers.of(plan, bed, List.of()));
         continue;
       }
-      List<Optional<Double>> shares = lines.stream().map(e -> e.value().share()).toList();
-      List<Shape> pieces;
-      try {
-        pieces = cut(placed.rest(), shares);
-      } catch (PlanException e) {
-        throw e.at(lines.get(0).place());
-      }
+      List<Shape> pieces = BedSlices.of(plan, bed, placed.rest());
       List<Planting> rows = new ArrayList<>();
       for (int i = 0; i < lines.size(); i++) {
         rows.add(lay(plan, bed, lines.get(i).place(), lines.get(i).value(), pieces.get(i)));
@@ -193,12 +186,6 @@ public record Planting(
       }
     }
     return List.copyOf(found);
-  }
-
-  private static List<Shape> cut(Shape ground, List<Optional<Double>> shares) {
-    return ground.isEmpty()
-        ? shares.stream().map(s -> Shape.EMPTY).toList()
-        : BedShares.cut(ground, shares);
   }
 
   /** The trees whose stems stand in a bed. */

@@ -19,6 +19,10 @@ public final class PlantingKeys {
   /** The kinds of a bed that follow others on their ground. */
   public static final AttributeKey<Next> NEXT = new AttributeKey<>("planting.next", Next.class);
 
+  /** Why the kinds of a bed follow as written, though tall ones shade low ones. */
+  public static final AttributeKey<String> KEPT_ORDER =
+      new AttributeKey<>("planting.kept-order", String.class);
+
   /** The catalogue name of a tree's species. */
   public static final AttributeKey<String> SPECIES =
       new AttributeKey<>("planting.species", String.class);

@@ -28,7 +28,9 @@ public final class PlantingWords {
   private PlantingWords() {}
 
   @Verb(
-      help = "Plants one kind in the bed, or in a part of it; several follow along the bed.",
+      help =
+          "Plants one kind in the bed, or in a part of it; several follow along the bed, much"
+              + " taller ones nearer the pole.",
       example = "plant 'garden strawberry', spacing: 12.inch, layout: 'staggered', share: 0.5")
   public static void plant(
       BedScope in,

@@ -3,6 +3,7 @@ package yardloom.planting.placing;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.Set;
 import yardloom.kernel.check.Check;
 import yardloom.kernel.check.Finding;
@@ -15,19 +16,14 @@ import yardloom.kernel.source.Source;
 import yardloom.kernel.table.Measure;
 import yardloom.kernel.table.Say;
 import yardloom.kernel.unit.Length;
+import yardloom.planting.placing.formula.TallKinds;
 
 /**
  * Flags beds in which a tall kind stands on the sunny side of a low one: at noon its shadow falls
- * towards the pole. Tall is what passes 3 ft and twice the other's height.
+ * towards the pole. What a bed's lines leave open is laid so that it does not.
  */
 public final class TallSideCheck implements Check {
-  private static final Length TALL = Length.feet(3);
-  private static final double TIMES = 2;
-
-  /** Of the way between their middles, how much must lie along the meridian: 45°. */
-  private static final double MOSTLY = Math.sqrt(0.5);
-
-  private static final Source RULE =
+  static final Source RULE =
       Source.commonPractice("tall kinds stand on the side of the pole, low ones in the sun");
 
   @Override
@@ -43,35 +39,36 @@ public final class TallSideCheck implements Check {
   @Override
   public List<Finding> run(Plan plan, Facts facts) {
     List<Finding> found = new ArrayList<>();
-    if (plan.site().isEmpty()) {
+    Optional<Poleward> pole = Poleward.of(plan);
+    if (pole.isEmpty()) {
       return found;
     }
     for (List<Planting> bed : facts.get(PlantPlaces.KEY).byBed().values()) {
+      if (bed.get(0).bed().attributes().get(PlantingKeys.KEPT_ORDER).isPresent()) {
+        continue;
+      }
       bed.stream()
           .flatMap(
               tall ->
-                  bed.stream().filter(low -> shades(plan, tall, low)).map(l -> pair(plan, tall, l)))
+                  bed.stream()
+                      .filter(low -> shades(pole.get(), tall, low))
+                      .map(l -> pair(plan, tall, l)))
           .findFirst()
           .ifPresent(found::add);
     }
     return found;
   }
 
-  private static boolean shades(Plan plan, Planting tall, Planting low) {
-    Length height = tall.plant().size().height().middle();
-    if (height.compareTo(TALL) < 0
-        || height.compareTo(low.plant().size().height().middle().times(TIMES)) < 0) {
+  private static boolean shades(Poleward pole, Planting tall, Planting low) {
+    if (!TallKinds.overtops(
+        tall.plant().size().height().middle(), low.plant().size().height().middle())) {
       return false;
     }
-    // The bearing of north on the plan, clockwise from straight up.
-    double north = plan.site().orElseThrow().north().radians();
     Point from = middle(tall);
     Point to = middle(low);
-    double right = to.x().minus(from.x()).metres();
-    double up = to.y().minus(from.y()).metres();
-    double poleward = right * StrictMath.sin(north) + up * StrictMath.cos(north);
-    double away = Math.hypot(right, up);
-    return away > 0 && (plan.isSouthern() ? -poleward : poleward) > MOSTLY * away;
+    double away = from.distance(to).metres();
+    // Of the way between their middles, as much must lie along the meridian as of a bed's length.
+    return away > 0 && pole.metres(to) - pole.metres(from) > BedSlices.MOSTLY * away;
   }
 
   private static Point middle(Planting p) {

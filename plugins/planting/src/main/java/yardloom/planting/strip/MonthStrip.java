@@ -20,6 +20,11 @@ import yardloom.kernel.unit.Months;
 public final class MonthStrip {
   private static final int MONTHS = 12;
   private static final double ROW_M = 4.7;
+
+  /** Long charts have closer rows, so that what belongs beside them has room on their page. */
+  private static final int MANY = 28;
+
+  private static final double CLOSE_ROW_M = 4.4;
   private static final double LETTERS_MM = 2;
 
   /** Months narrower than that have their first letter only. */
@@ -36,7 +41,8 @@ public final class MonthStrip {
   private final double namesM;
   private final double monthM;
   private final List<Mark> marks = new ArrayList<>();
-  private double middleM = ROW_M / 2;
+  private final double rowM;
+  private double middleM;
 
   /**
    * With its months and the lines between them.
@@ -48,13 +54,15 @@ public final class MonthStrip {
   public MonthStrip(double namesM, double monthM, int rows) {
     this.namesM = namesM;
     this.monthM = monthM;
+    rowM = rows > MANY ? CLOSE_ROW_M : ROW_M;
+    middleM = rowM / 2;
     for (int month = 0; month <= MONTHS; month++) {
       double x = namesM + month * monthM;
-      stroke(x, 0, x, -rows * ROW_M);
+      stroke(x, 0, x, -rows * rowM);
       if (month < MONTHS) {
         text(
             x + monthM / 2,
-            ROW_M / 2,
+            rowM / 2,
             monthM < NAMED_M ? Months.name(month).substring(0, 1) : Months.name(month),
             true);
       }
@@ -68,8 +76,8 @@ public final class MonthStrip {
 
   /** The next row. */
   public void row(String name) {
-    middleM -= ROW_M;
-    stroke(0, middleM - ROW_M / 2, widthMm(), middleM - ROW_M / 2);
+    middleM -= rowM;
+    stroke(0, middleM - rowM / 2, widthMm(), middleM - rowM / 2);
     text(namesM / 2, middleM, name, false);
   }
 

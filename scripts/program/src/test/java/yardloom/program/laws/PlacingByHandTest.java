@@ -1,6 +1,7 @@
 package yardloom.program.laws;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -8,6 +9,7 @@ import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import yardloom.facts.YardFacts;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.table.Cell;
 import yardloom.kernel.table.Table;
@@ -128,12 +130,16 @@ class PlacingByHandTest {
       plan 'Tall and low', units: 'us'
       site 'place', latitude: %s.deg, longitude: -88.21.deg, zone: 'America/Chicago'%s
       lot([point(0.ft, 0.ft), point(30.ft, 0.ft), point(30.ft, 40.ft), point(0.ft, 40.ft)])
-      bed('row', rect(10.ft, 5.ft, 4.ft, 30.ft), use: 'annual') { plant '%s' ; plant '%s' }
+      bed('row', rect(10.ft, 5.ft, 4.ft, 30.ft), use: 'annual') { plant '%s' ; plant '%s'%s }
       """;
+
+  private static final String KEPT = " ; keepOrder 'as agreed'";
 
   /**
    * Kinds follow along the bed from its south end. Tomatoes grow 36 to 72 in, so 4.5 ft, lettuce 6
-   * to 12 in: the shadow at noon falls north, and south of the equator south.
+   * to 12 in: the shadow at noon falls north, and south of the equator south. Where the lines would
+   * have the lettuce in it, the tomatoes have the other half of the bed, and that is said; a plan
+   * that keeps its order has it, and its reason stands for the note.
    */
   @ParameterizedTest(name = "{0}°, {2} then {3}: {4}")
   @CsvSource({
@@ -144,11 +150,84 @@ class PlacingByHandTest {
     "40, ', north: 180.deg', lettuce, tomato, true",
     "40, ', north: 90.deg', tomato, lettuce, false",
   })
-  void tallKinds_belongOnTheSideOfThePole(
-      String latitude, String north, String first, String second, boolean said) {
-    Drawn drawn = Drawn.of(ROWS.formatted(latitude, north, first, second));
-    assertEquals(
-        said,
-        drawn.outcome().findings().stream().anyMatch(f -> f.rule().equals("planting.tall-side")));
+  void tallKinds_haveTheSideOfThePole(
+      String latitude, String north, String first, String second, boolean turned) {
+    Drawn drawn = Drawn.of(ROWS.formatted(latitude, north, first, second, ""));
+    assertEquals(turned, finds(drawn, "planting.by-height"));
+    assertFalse(finds(drawn, "planting.tall-side"));
+    // The bed's middle is 20 ft from the lot's south side.
+    double sign = turned ? -1 : 1;
+    assertTrue(sign * (middleFt(drawn, second) - 20) > 5, () -> second + middleFt(drawn, second));
+    assertTrue(sign * (middleFt(drawn, first) - 20) < -5, () -> first + middleFt(drawn, first));
+    Drawn kept = Drawn.of(ROWS.formatted(latitude, north, first, second, KEPT));
+    assertFalse(finds(kept, "planting.by-height") || finds(kept, "planting.tall-side"));
+    assertTrue(middleFt(kept, first) < 15 && middleFt(kept, second) > 25);
+  }
+
+  private static final String MIXED =
+      """
+      plan 'Tall and low, mixed', units: 'us'
+      site 'place', latitude: %s.deg, longitude: -88.21.deg, zone: 'America/Chicago'
+      lot([point(0.ft, 0.ft), point(30.ft, 0.ft), point(30.ft, 40.ft), point(0.ft, 40.ft)])
+      bed('mix', rect(10.ft, 5.ft, 8.ft, 6.ft), use: 'annual') { plantMix 'lettuce' ; plantMix 'tomato', count: 5 }
+      """;
+
+  /**
+   * At the 21 in of tomatoes, rows 21 √3 / 2 = 18.2 in apart: (96 − 21) / 21 + 1 = 4 in a row, the
+   * shifted ones too (73.5 of 75 in), and (72 − 21) / 18.2 + 1 = 3 rows, so 12: the five tomatoes
+   * have the row at the pole and one place of the middle row, seven lettuce the rest. Middles of
+   * rows are 8 ft and 8 ± 1.52 ft from the south.
+   */
+  @ParameterizedTest
+  @CsvSource({"40, 9.21, 7.14", "-40, 6.79, 8.86"})
+  void tallKindsOfAMix_haveThePlacesNearestThePole(
+      String latitude, double tomatoesFt, double lettuceFt) {
+    Drawn drawn = Drawn.of(MIXED.formatted(latitude));
+    assertEquals("5", count(drawn, "mix", "tomato"));
+    assertEquals("7", count(drawn, "mix", "lettuce"));
+    // (4 × 9.516 + 8) / 5 and (4 × 6.484 + 3 × 8) / 7.
+    assertEquals(tomatoesFt, middleFt(drawn, "tomato"), 0.01);
+    assertEquals(lettuceFt, middleFt(drawn, "lettuce"), 0.01);
+    assertFalse(finds(drawn, "planting.tall-side"));
+  }
+
+  /** Where all is of one height, every part of the bed has both kinds. */
+  @Test
+  void lowKindsOfAMix_standAmongEachOther() {
+    Drawn drawn = Drawn.of(MIXED.formatted("40").replace("tomato", "chives"));
+    assertEquals(8, middleFt(drawn, "chives"), 0.6);
+    assertEquals(8, middleFt(drawn, "lettuce"), 0.6);
+  }
+
+  /** The mean distance of a kind's plants from the lot's south side. */
+  private static double middleFt(Drawn drawn, String kind) {
+    return drawn.outcome().results().all(YardFacts.STANDS).stream()
+        .filter(s -> s.kind().plant().equals(kind))
+        .flatMap(s -> s.placed().at().stream())
+        .mapToDouble(p -> p.y().feet())
+        .average()
+        .orElseThrow();
+  }
+
+  private static boolean finds(Drawn drawn, String rule) {
+    return drawn.outcome().findings().stream().anyMatch(f -> f.rule().equals(rule));
+  }
+
+  @Test
+  void orderIsKeptForAReason() {
+    for (String word : List.of(" ; keepOrder ' '", KEPT + KEPT)) {
+      String script = ROWS.formatted("40", "", "tomato", "lettuce", word);
+      assertThrows(PlanException.class, () -> Drawn.of(script));
+    }
+  }
+
+  /** A share of all leaves nothing for a kind that has none of its own; its line is named. */
+  @Test
+  void mixThatLeavesNothingForAKind_isRefusedAtItsLine() {
+    String script = MIXED.formatted("40").replace("'lettuce'", "'chives', share: 1");
+    PlanException e =
+        assertThrows(PlanException.class, () -> Drawn.of(script.replace(", count: 5", "")));
+    assertTrue(e.getMessage().contains("leave no place for 'tomato'"), e.getMessage());
+    assertEquals(4, e.problems().get(0).place().line());
   }
 }

@@ -96,6 +96,7 @@ bed('meadow', rect(57.ft, 48.ft, 11.ft, 4.ft), use: 'perennial') {
   plantMix 'sorrel', count: 5, stock: 'tray of 50'
 }
 bed('turns', rect(57.ft, 53.5.ft, 9.ft, 3.ft), use: 'annual') {
+  keepOrder 'the trellis stands at one end'
   plant 'pea', rowSpacing: 12.inch
   plantNext 'bush bean', after: 'pea', days: 62
 }
