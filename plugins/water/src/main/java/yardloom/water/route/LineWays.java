@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.jgrapht.GraphPath;
 import org.jgrapht.alg.interfaces.ShortestPathAlgorithm.SingleSourcePaths;
 import org.jgrapht.alg.shortestpath.DijkstraShortestPath;
@@ -76,9 +77,11 @@ public final class LineWays {
   /**
    * The ways from the tap of a plan that lies nearest to all that is watered, by the sum of
    * straight distances; empty without one.
+   *
+   * @param around feet of tanks and hollows of basins, which trenches go around
    */
-  public static Optional<LineWays> fromTap(Plan plan, List<Shape> watered) {
-    return tap(plan, watered).map(at -> new LineWays(at, LineGround.of(plan)));
+  public static Optional<LineWays> fromTap(Plan plan, List<Shape> around, List<Shape> watered) {
+    return tap(plan, watered).map(at -> new LineWays(at, LineGround.of(plan, around)));
   }
 
   /**
@@ -86,11 +89,14 @@ public final class LineWays {
    * to anything that is watered leaves it.
    *
    * @param feet what the tank, or those linked in a row, stand on
+   * @param around feet of other tanks and hollows of basins
    */
-  public static LineWays fromTank(Plan plan, Point middle, List<Shape> feet, List<Shape> watered) {
-    LineWays inner = new LineWays(middle, LineGround.of(plan));
+  public static LineWays fromTank(
+      Plan plan, Point middle, List<Shape> feet, List<Shape> around, List<Shape> watered) {
+    LineWays inner = new LineWays(middle, LineGround.of(plan, around));
     Point rim = inner.leaves(Shape.union(feet), watered);
-    return new LineWays(rim, LineGround.of(plan, feet));
+    List<Shape> all = Stream.concat(feet.stream(), around.stream()).toList();
+    return new LineWays(rim, LineGround.of(plan, all));
   }
 
   private Point leaves(Shape feet, List<Shape> watered) {
