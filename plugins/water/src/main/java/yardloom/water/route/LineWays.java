@@ -182,12 +182,37 @@ public final class LineWays {
     return ground;
   }
 
-  /** The corner of a bed or ring to which the cheapest way leads; empty if none does. */
+  /**
+   * The corner of a bed to which the cheapest way leads; round a tree, which has none, where the
+   * cheapest way meets it. Empty if no way does.
+   */
   public Optional<Point> nearestCorner(Shape bed) {
-    return entries(bed).stream()
-        .filter(i -> Double.isFinite(fromTap.getWeight(i)))
-        .min(Comparator.comparingDouble((Integer i) -> fromTap.getWeight(i)))
-        .map(points::get);
+    Optional<Integer> corner =
+        entries(bed).stream()
+            .filter(i -> Double.isFinite(fromTap.getWeight(i)))
+            .min(Comparator.comparingDouble((Integer i) -> fromTap.getWeight(i)));
+    return corner.map(points::get).or(() -> met(bed));
+  }
+
+  private Optional<Point> met(Shape bed) {
+    Point best = null;
+    double least = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < points.size(); i++) {
+      Point from = points.get(i);
+      Point at =
+          at(
+              DistanceOp.nearestPoints(
+                  bed.jts(), bed.jts().getFactory().createPoint(from.coordinate()))[0]);
+      double cost = fromTap.getWeight(i);
+      if (cost < least && from.distance(at).metres() > 0 && ground.isAllowed(from.to(at))) {
+        cost += ground.cost(from.to(at));
+        if (cost < least) {
+          least = cost;
+          best = at;
+        }
+      }
+    }
+    return Optional.ofNullable(best);
   }
 
   private List<Integer> entries(Shape bed) {

@@ -42,4 +42,20 @@ class LinesAroundByHandTest {
         "tank('butt', point(20.ft, 14.ft), roof: 'barn') { round diameter: 6.ft, height: 3.ft }";
     assertEquals(21.65, lengthFt(tank), 0.2);
   }
+
+  /**
+   * A tree 12 ft across stands 16 ft east and 12 ft north of the tap, 20 ft from it. Its ring is
+   * met on the near side: within 20 − 6 + 3 ft, whatever ring it is; round the far side it is more
+   * than 20.
+   */
+  @Test
+  void pipe_meetsTheRingOfATreeOnItsNearSide() {
+    String tree =
+        "tree('pear', point(8.ft, 20.ft), crown: 12.ft, height: 12.ft, trunk: 2.inch, standing:"
+            + " false) { species 'European pear' ; drip emitter: 0.9.gph, spacing: 12.inch,"
+            + " rowSpacing: 18.inch }";
+    String lone = YARD.replaceAll("(?s)bed\\('row'.*?\\n}\\n", "") + tree;
+    double ft = Drawn.of(lone).exact("lines", "1", "length") / 0.3048;
+    assertEquals(15.5, ft, 1.5);
+  }
 }
