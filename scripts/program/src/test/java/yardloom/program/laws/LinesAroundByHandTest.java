@@ -58,4 +58,21 @@ class LinesAroundByHandTest {
     double ft = Drawn.of(lone).exact("lines", "1", "length") / 0.3048;
     assertEquals(15.5, ft, 1.5);
   }
+
+  /**
+   * A tree 12 ft west and 32 ft north of the tap, 34.2 ft from it, is 16.3 ft from the corner of
+   * the bed that has a trench of 20.8 ft already: 16.3 less 2 to 3 ft to its outer ring are dug
+   * besides, not 31 from the tap.
+   */
+  @Test
+  void pipeToATree_sharesTheTrenchOfABed() {
+    String tree =
+        "tree('pear', point(8.ft, 36.ft), crown: 6.ft, height: 12.ft, trunk: 2.inch, standing:"
+            + " false) { species 'European pear' ; drip emitter: 0.9.gph, spacing: 12.inch,"
+            + " rowSpacing: 18.inch }";
+    String dug =
+        Drawn.of(YARD + tree)
+            .printed("materials-labour", "dig and fill trenches for pipe", "amount");
+    assertEquals(20.77 + 16.3 - 2.5, Double.parseDouble(dug.replaceAll("[^0-9.]", "")), 1);
+  }
 }
