@@ -60,14 +60,11 @@ public final class LineGround {
     inLot = PreparedGeometryFactory.prepare(lot.orElse(Shape.EMPTY).jts());
   }
 
-  /** The ground of a plan. */
-  public static LineGround of(Plan plan) {
-    return of(plan, List.of());
-  }
-
   /**
-   * The same with what tanks stand on and the hollows of basins; a trench goes around their corners
-   * rather than through them.
+   * The ground of a plan.
+   *
+   * @param around what tanks stand on and the hollows of basins; a trench goes around their corners
+   *     rather than through them
    */
   static LineGround of(Plan plan, List<Shape> around) {
     LineGround ground = new LineGround(plan.lot().map(l -> l.shape().grown(EDGE)));
