@@ -81,7 +81,7 @@ public final class RowTable implements TableMaker {
                 names(runs(group), facts.all(DripRun.KEY).size())
                     + ": "
                     + where(printed)
-                    + ", outlets every "
+                    + ", "
                     + printed.outlets()
                     + "."));
     return notes;
@@ -136,6 +136,7 @@ public final class RowTable implements TableMaker {
    *
    * @param first with what it is measured from
    * @param apart empty with a single row
+   * @param outlets how far apart, or where single emitters stand
    * @param beside {@code 8.0, 21.0, 40.0 in from the west side}; empty where rows share the bed
    *     evenly
    */
@@ -149,8 +150,20 @@ public final class RowTable implements TableMaker {
                   : " from the edge"),
           places.apart().map(apart -> format.withUnit(Measure.DEPTH, apart)).orElse(""),
           RowShift.uneven(laid.run()).map(from -> byTape(from, format)).orElse(""),
-          format.withUnit(Measure.DEPTH, laid.run().choice().spacing()),
+          outlets(laid.run(), format),
           format.withUnit(Measure.DEPTH, places.reach().value()));
+    }
+
+    /** Emitters stand by the plants: a mean distance along the tube would mislead. */
+    private static String outlets(DripRun run, TableFormat format) {
+      if (!run.choice().isSingle()) {
+        return "outlets every " + format.withUnit(Measure.DEPTH, run.choice().spacing());
+      }
+      int count = run.totals().outlets().value();
+      return (count == 1 ? "1 emitter" : count + " emitters")
+          + (run.bed().kind() == ElementKind.TREE
+              ? " spread evenly round the tree"
+              : " where the tube passes the plants");
     }
 
     private static String byTape(RowShift.FromSide from, TableFormat format) {
@@ -178,7 +191,9 @@ public final class RowTable implements TableMaker {
       Cell.of(first.first()),
       first.apart().filter(a -> beside.isEmpty()).map(Cell::of).orElse(Cell.BLANK),
       Cell.text(beside),
-      Cell.of(group.get(0).run().choice().spacing()),
+      group.get(0).run().choice().isSingle()
+          ? Cell.text("by the plants")
+          : Cell.of(group.get(0).run().choice().spacing()),
       Cell.of(first.reach()),
       farthest.map(f -> Cell.text(f.plant())).orElse(Cell.BLANK),
       farthest.map(f -> Cell.of(f.from())).orElse(Cell.BLANK)

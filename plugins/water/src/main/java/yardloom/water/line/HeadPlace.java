@@ -42,16 +42,25 @@ public final class HeadPlace {
                 : "The head stands at the wall or on a post by the tap, ")
             + "at the square on the plan, in reach without a ladder; valves and filter in a box"
             + " with a lid."
-            + (!isTank && head.backflow() == HeadAssembly.Backflow.VACUUM_BREAKER
-                ? " The vacuum breaker stands higher than every outlet, by as much as the local"
-                    + " code says, and is of the kind for standing pressure, as valves close"
-                    + " behind it."
-                : ""));
+            + (HighestOutlet.matters(plan) ? vacuumBreaker(plan, facts) : ""));
     notes.add(joints(plan, isTank));
     if (parts.stream().anyMatch(p -> p.kind() == HeadPart.Kind.TIMER)) {
       notes.add(power(zones, isTank));
     }
     return notes;
+  }
+
+  private static String vacuumBreaker(Plan plan, Facts facts) {
+    return " The vacuum breaker stands higher than every outlet"
+        + HighestOutlet.aboveTap(plan, facts)
+            .map(
+                above ->
+                    " (the highest lies "
+                        + HighestOutlet.text(plan, above)
+                        + " above the ground at the tap)")
+            .orElse("")
+        + ", by as much as the local code says, and is of the kind for standing pressure, as valves"
+        + " close behind it.";
   }
 
   private static String joints(Plan plan, boolean isTank) {

@@ -28,6 +28,7 @@ import yardloom.water.drip.DripRun;
 import yardloom.water.head.HeadAssembly;
 import yardloom.water.head.OwnPart;
 import yardloom.water.head.Supply;
+import yardloom.water.route.LineWays;
 import yardloom.water.zone.Zone;
 
 /** Holds dripline against what tube and supply can carry and the soil can take. */
@@ -55,7 +56,13 @@ public final class IrrigationChecks implements Check {
   @Override
   public Set<FactKey<?>> reads() {
     return Set.of(
-        DripRun.KEY, BedHydraulics.KEY, Zone.KEY, ZoneLine.KEY, Trenches.KEY, YardFacts.SOIL);
+        DripRun.KEY,
+        BedHydraulics.KEY,
+        Zone.KEY,
+        ZoneLine.KEY,
+        Trenches.KEY,
+        LineWays.KEY,
+        YardFacts.SOIL);
   }
 
   @Override
@@ -88,6 +95,7 @@ public final class IrrigationChecks implements Check {
     noWay(facts, found);
     noWater(plan, facts, found);
     ownParts(plan, facts, found);
+    HighestOutlet.finding(plan, facts, id()).ifPresent(found::add);
     for (Zone zone : facts.all(Zone.KEY)) {
       if (zone.flow().value().compareTo(zone.limit().value().times(1 + 1e-9)) > 0) {
         found.add(

@@ -22,6 +22,9 @@ final class PipeSizing {
   /** Common practice, printed under the table of lines. */
   private static final double RUNS_MAY_ADD = 0.01;
 
+  private static final String UNEVEN_ROWS = "rows too long for evenness";
+  private static final String UNEVEN_BEDS = "beds of other heights or outlets";
+
   private final ZoneNetwork network;
   private final List<Line> ways;
   private final List<PipeSize> sizes;
@@ -68,7 +71,7 @@ final class PipeSizing {
       binding = "evenness of outlets";
     }
     if (widest > BedHydraulics.ALLOWED) {
-      binding = "rows too long for evenness";
+      binding = network.isUnevenInABed(solved) ? UNEVEN_ROWS : UNEVEN_BEDS;
     }
     return new Chosen(sizes(chosen), solved, binding);
   }

@@ -241,10 +241,18 @@ final class ZoneNetwork {
 
   /** Largest less least outlet flow over the largest, in the whole zone; 1 where some are dry. */
   double variation(Solved solved) {
-    double[] all =
-        beds.stream().flatMapToDouble(bed -> Arrays.stream(ratios(solved, bed))).toArray();
-    double most = Arrays.stream(all).max().orElse(0);
-    return most == 0 ? 1 : 1 - Arrays.stream(all).min().orElse(0) / most;
+    return variation(
+        beds.stream().flatMapToDouble(bed -> Arrays.stream(ratios(solved, bed))).toArray());
+  }
+
+  /** Whether the outlets of one bed alone differ by more than is allowed. */
+  boolean isUnevenInABed(Solved solved) {
+    return beds.stream().anyMatch(bed -> variation(ratios(solved, bed)) > BedHydraulics.ALLOWED);
+  }
+
+  private static double variation(double[] flows) {
+    double most = Arrays.stream(flows).max().orElse(0);
+    return most == 0 ? 1 : 1 - Arrays.stream(flows).min().orElse(0) / most;
   }
 
   /** Outlet flows over the rated one, since beds of one zone may have different outlets. */

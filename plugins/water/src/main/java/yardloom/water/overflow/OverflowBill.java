@@ -78,7 +78,8 @@ public final class OverflowBill implements Calculator {
               WorkPhase.EARTH));
     }
     for (Entry<OverflowGarden> entry : plan.attributes().all(OverflowGarden.KEY)) {
-      if (plan.isNow(entry)) {
+      // One with its place is dug as a basin, below.
+      if (plan.isNow(entry) && !isBasin(plan, entry)) {
         out.give(
             YardFacts.DRAWN,
             new DrawnThing(
@@ -117,5 +118,14 @@ public final class OverflowBill implements Calculator {
                 WorkPhase.EARTH));
       }
     }
+  }
+
+  /** Both come from one line of the plan. */
+  private static boolean isBasin(Plan plan, Entry<OverflowGarden> garden) {
+    return plan.attributes().all(Basin.KEY).stream()
+        .anyMatch(
+            basin ->
+                basin.place().equals(garden.place())
+                    && basin.value().drains().equals(garden.value().roof()));
   }
 }

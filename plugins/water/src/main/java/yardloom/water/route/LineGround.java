@@ -39,8 +39,11 @@ public final class LineGround {
   /** Added for each metre under the crown of a standing tree (common practice). */
   private static final double ROOTS = 2;
 
-  /** Added for each metre under a tank: a full one stands on ground that nobody dug. */
-  private static final double TANK = 10;
+  /**
+   * Added for each metre under a tank or through a basin: a full tank stands on ground that nobody
+   * dug, and a hollow is dug where the pipe would lie.
+   */
+  private static final double KEPT = 10;
 
   private final Optional<Shape> lot;
   private final PreparedGeometry inLot;
@@ -48,7 +51,7 @@ public final class LineGround {
   private final STRtree edges = new STRtree();
   private final List<Shape> paved = new ArrayList<>();
   private final List<Shape> crowns = new ArrayList<>();
-  private final List<Shape> tanks = new ArrayList<>();
+  private final List<Shape> kept = new ArrayList<>();
   private final List<Shape> margins = new ArrayList<>();
   private final List<Point> corners = new ArrayList<>();
 
@@ -57,21 +60,19 @@ public final class LineGround {
     inLot = PreparedGeometryFactory.prepare(lot.orElse(Shape.EMPTY).jts());
   }
 
-  /** The ground of a plan. */
-  public static LineGround of(Plan plan) {
-    return of(plan, List.of());
-  }
-
   /**
-   * The same with what tanks stand on; a trench goes around their corners rather than under them.
+   * The ground of a plan.
+   *
+   * @param around what tanks stand on and the hollows of basins; a trench goes around their corners
+   *     rather than through them
    */
-  static LineGround of(Plan plan, List<Shape> feet) {
+  static LineGround of(Plan plan, List<Shape> around) {
     LineGround ground = new LineGround(plan.lot().map(l -> l.shape().grown(EDGE)));
     for (Element e : plan.elements()) {
       ground.add(e);
     }
-    for (Shape foot : feet) {
-      ground.tanks.add(foot.shrunk(EDGE));
+    for (Shape foot : around) {
+      ground.kept.add(foot.shrunk(EDGE));
       ground.edge(
           Shape.rectangle(
               Point.metres(foot.bounds().getMinX(), foot.bounds().getMinY()),
@@ -169,11 +170,11 @@ public final class LineGround {
   double cost(Line line) {
     double lengthM = line.length().metres();
     double crownM = crowns.stream().mapToDouble(c -> insideM(line, c)).sum();
-    double tankM = tanks.stream().mapToDouble(t -> insideM(line, t)).sum();
+    double keptM = kept.stream().mapToDouble(t -> insideM(line, t)).sum();
     return lengthM * (isAlongEdge(line) ? 1 : OPEN)
         + PAVED * pavedM(line)
         + ROOTS * crownM
-        + TANK * tankM;
+        + KEPT * keptM;
   }
 
   /** How much of a line lies under paving. */

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.jgrapht.GraphPath;
 import org.jgrapht.alg.interfaces.ShortestPathAlgorithm.SingleSourcePaths;
 import org.jgrapht.alg.shortestpath.DijkstraShortestPath;
@@ -76,9 +77,11 @@ public final class LineWays {
   /**
    * The ways from the tap of a plan that lies nearest to all that is watered, by the sum of
    * straight distances; empty without one.
+   *
+   * @param around feet of tanks and hollows of basins, which trenches go around
    */
-  public static Optional<LineWays> fromTap(Plan plan, List<Shape> watered) {
-    return tap(plan, watered).map(at -> new LineWays(at, LineGround.of(plan)));
+  public static Optional<LineWays> fromTap(Plan plan, List<Shape> around, List<Shape> watered) {
+    return tap(plan, watered).map(at -> new LineWays(at, LineGround.of(plan, around)));
   }
 
   /**
@@ -86,11 +89,14 @@ public final class LineWays {
    * to anything that is watered leaves it.
    *
    * @param feet what the tank, or those linked in a row, stand on
+   * @param around feet of other tanks and hollows of basins
    */
-  public static LineWays fromTank(Plan plan, Point middle, List<Shape> feet, List<Shape> watered) {
-    LineWays inner = new LineWays(middle, LineGround.of(plan));
+  public static LineWays fromTank(
+      Plan plan, Point middle, List<Shape> feet, List<Shape> around, List<Shape> watered) {
+    LineWays inner = new LineWays(middle, LineGround.of(plan, around));
     Point rim = inner.leaves(Shape.union(feet), watered);
-    return new LineWays(rim, LineGround.of(plan, feet));
+    List<Shape> all = Stream.concat(feet.stream(), around.stream()).toList();
+    return new LineWays(rim, LineGround.of(plan, all));
   }
 
   private Point leaves(Shape feet, List<Shape> watered) {
@@ -176,12 +182,37 @@ public final class LineWays {
     return ground;
   }
 
-  /** The corner of a bed or ring to which the cheapest way leads; empty if none does. */
+  /**
+   * The corner of a bed to which the cheapest way leads; round a tree, which has none, where the
+   * cheapest way meets it. Empty if no way does.
+   */
   public Optional<Point> nearestCorner(Shape bed) {
-    return entries(bed).stream()
-        .filter(i -> Double.isFinite(fromTap.getWeight(i)))
-        .min(Comparator.comparingDouble((Integer i) -> fromTap.getWeight(i)))
-        .map(points::get);
+    Optional<Integer> corner =
+        entries(bed).stream()
+            .filter(i -> Double.isFinite(fromTap.getWeight(i)))
+            .min(Comparator.comparingDouble((Integer i) -> fromTap.getWeight(i)));
+    return corner.map(points::get).or(() -> met(bed));
+  }
+
+  private Optional<Point> met(Shape bed) {
+    Point best = null;
+    double least = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < points.size(); i++) {
+      Point from = points.get(i);
+      Point at =
+          at(
+              DistanceOp.nearestPoints(
+                  bed.jts(), bed.jts().getFactory().createPoint(from.coordinate()))[0]);
+      double cost = fromTap.getWeight(i);
+      if (cost < least && from.distance(at).metres() > 0 && ground.isAllowed(from.to(at))) {
+        cost += ground.cost(from.to(at));
+        if (cost < least) {
+          least = cost;
+          best = at;
+        }
+      }
+    }
+    return Optional.ofNullable(best);
   }
 
   private List<Integer> entries(Shape bed) {
@@ -205,14 +236,10 @@ public final class LineWays {
   public LineTree tree(List<Feed> feeds) {
     SimpleWeightedGraph<Integer, DefaultWeightedEdge> grown = copy();
     List<Point> places = new ArrayList<>(points);
-    Map<String, Integer> left = new TreeMap<>();
+    Map<String, Leaf> left = new TreeMap<>();
     for (Feed feed : feeds) {
-      int at = places.size();
+      left.put(feed.name(), new Leaf(places.size(), doors(feed)));
       places.add(feed.at());
-      grown.addVertex(at);
-      door(feed)
-          .ifPresent(entry -> grown.setEdgeWeight(grown.addEdge(entry, at), stub(entry, feed)));
-      left.put(feed.name(), at);
     }
     LineTree.Builder tree = new LineTree.Builder(places);
     while (!left.isEmpty()) {
@@ -220,39 +247,68 @@ public final class LineWays {
           new DijkstraShortestPath<>(grown).getPaths(TAP);
       String next =
           left.keySet().stream()
-              .min(Comparator.comparingDouble(name -> paths.getWeight(left.get(name))))
+              .min(Comparator.comparingDouble(name -> left.get(name).cost(paths)))
               .orElseThrow();
-      GraphPath<Integer, DefaultWeightedEdge> path = paths.getPath(left.get(next));
-      if (path == null) {
+      Leaf leaf = left.remove(next);
+      if (!Double.isFinite(leaf.cost(paths))) {
         break;
       }
-      tree.add(next, path.getVertexList());
+      GraphPath<Integer, DefaultWeightedEdge> path = paths.getPath(leaf.door(paths));
+      List<Integer> way = new ArrayList<>(path.getVertexList());
+      way.add(leaf.at());
+      tree.add(next, way);
       path.getEdgeList().forEach(edge -> grown.setEdgeWeight(edge, 0));
-      left.remove(next);
     }
     return tree.build();
   }
 
   /**
-   * From where a feed inside its bed is reached: one corner of the bed, or what lies in sight. With
-   * one way only no line passes through the bed to somewhere else.
+   * A feed at the end of the tree; no line passes through it to somewhere else.
+   *
+   * @param doors from which it is reached, and what the way from each costs
    */
-  private Optional<Integer> door(Feed feed) {
-    List<Integer> doors = entries(feed.bed());
-    if (doors.isEmpty()) {
-      for (int i = 0; i < points.size(); i++) {
-        if (ground.isAllowed(points.get(i).to(feed.at()))) {
-          doors.add(i);
-        }
+  private record Leaf(int at, Map<Integer, Double> doors) {
+    double cost(SingleSourcePaths<Integer, DefaultWeightedEdge> paths) {
+      return doors.keySet().stream()
+          .mapToDouble(door -> cost(paths, door))
+          .min()
+          .orElse(Double.POSITIVE_INFINITY);
+    }
+
+    /** The cheapest; there must be one. */
+    int door(SingleSourcePaths<Integer, DefaultWeightedEdge> paths) {
+      return doors.keySet().stream()
+          .min(Comparator.comparingDouble(door -> cost(paths, door)))
+          .orElseThrow();
+    }
+
+    private double cost(SingleSourcePaths<Integer, DefaultWeightedEdge> paths, int door) {
+      return paths.getWeight(door) + doors.get(door);
+    }
+  }
+
+  /**
+   * From where a feed is reached: one corner of its bed; or, without any, as round a tree, whatever
+   * lies in sight, across the ground between, so that it may share a trench.
+   */
+  private Map<Integer, Double> doors(Feed feed) {
+    Map<Integer, Double> doors = new TreeMap<>();
+    List<Integer> corners = entries(feed.bed());
+    corners.stream()
+        .filter(i -> Double.isFinite(fromTap.getWeight(i)))
+        .min(Comparator.comparingDouble(i -> fromTap.getWeight(i) + stub(i, feed)))
+        .ifPresent(i -> doors.put(i, stub(i, feed)));
+    for (int i = 0; corners.isEmpty() && i < points.size(); i++) {
+      Line sight = points.get(i).to(feed.at());
+      if (Double.isFinite(fromTap.getWeight(i)) && ground.isAllowed(sight)) {
+        doors.put(i, ground.cost(sight));
       }
     }
-    return doors.stream()
-        .filter(i -> Double.isFinite(fromTap.getWeight(i)))
-        .min(Comparator.comparingDouble(i -> fromTap.getWeight(i) + stub(i, feed)));
+    return doors;
   }
 
   private double stub(int entry, Feed feed) {
-    return Math.max(1e-6, points.get(entry).distance(feed.at()).metres());
+    return points.get(entry).distance(feed.at()).metres();
   }
 
   private SimpleWeightedGraph<Integer, DefaultWeightedEdge> copy() {

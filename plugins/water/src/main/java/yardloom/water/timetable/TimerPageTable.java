@@ -198,7 +198,23 @@ public final class TimerPageTable implements TableMaker {
         : turns + " × " + month.program().turnMinutes() + ", rest " + (int) month.soak().minutes();
   }
 
+  /** A station of the timer without lines would look forgotten. */
+  private static void offAllYear(Table.Builder table, Facts facts) {
+    List<String> off =
+        facts.all(ZoneTimes.KEY).stream()
+            .filter(times -> times.months().isEmpty())
+            .map(times -> TankChange.heading(times.zone(), facts))
+            .toList();
+    if (!off.isEmpty()) {
+      table.note(
+          String.join("; ", off)
+              + ": off all year after the first weeks, as rain gives what grown plants use in a"
+              + " usual year; in a drought run it once and look.");
+    }
+  }
+
   private static Table.Builder notes(Table.Builder table, Plan plan, Facts facts) {
+    offAllYear(table, facts);
     table.note(
         "Months without a column: off. Start: so that all zones end 10 minutes before the month's"
             + " earliest sunrise, if all are due on one day (common practice), by the clock with"

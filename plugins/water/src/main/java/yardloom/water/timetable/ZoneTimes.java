@@ -57,8 +57,8 @@ public record ZoneTimes(int zone, List<Month> months) {
     Derived<Integer> everyDays() {
       Derived.Builder why =
           ofNeed(
-              "whole days apart: as seldom as the driest plant allows, 7 at most, or oftener for"
-                  + " whole minutes and short nights");
+              "whole days apart: as seldom as the driest plant allows, 7 at most; oftener or more"
+                  + " seldom for whole minutes, 10 on a day at least, and for short nights");
       limits.canWait().ifPresent(wait -> why.from("the driest plant can wait", wait));
       return why.gives(program.everyDays());
     }

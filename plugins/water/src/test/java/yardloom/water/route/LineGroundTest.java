@@ -58,7 +58,7 @@ class LineGroundTest {
         new ElementId(ElementKind.BED, "greens"),
         HERE,
         c -> new Element.Bed(c, bed, Element.BedUse.ANNUAL));
-    return LineGround.of(draft.freeze());
+    return LineGround.of(draft.freeze(), List.of());
   }
 
   private static Point at(double x, double y) {

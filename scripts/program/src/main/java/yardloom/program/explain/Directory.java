@@ -1,10 +1,12 @@
 package yardloom.program.explain;
 
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import yardloom.kernel.table.Cell;
@@ -38,8 +40,24 @@ public final class Directory {
     return RowNames.of(naming(table, format));
   }
 
+  /** Rows that are called alike under several headings are told apart by these, before all else. */
   private static List<List<String>> naming(Table table, TableFormat format) {
-    return table.rows().stream().map(row -> naming(table, row, format)).toList();
+    List<List<String>> own = table.rows().stream().map(row -> naming(table, row, format)).toList();
+    List<List<String>> under = new ArrayList<>();
+    Set<String> firsts = new HashSet<>();
+    boolean alike = false;
+    String heading = "";
+    for (int r = 0; r < own.size(); r++) {
+      List<String> row = new ArrayList<>(own.get(r));
+      if (table.isHeading(r)) {
+        heading = row.get(0);
+      } else {
+        alike |= !firsts.add(RowNames.key(row.get(0)));
+        row.set(0, heading.isEmpty() ? row.get(0) : heading + ", " + row.get(0));
+      }
+      under.add(row);
+    }
+    return alike ? under : own;
   }
 
   private void add(Table table, int r, String name, List<String> naming) {

@@ -108,6 +108,38 @@ class ExplainTest {
     assertTrue(run.err().contains("Berry bed / chips\"  11.00 cu yd"), run.err());
   }
 
+  /** Each zone has a line of minutes: its heading tells whose they are. */
+  @Test
+  void rowsAlikeUnderSeveralHeadings_areAskedForByTheirHeading() throws IOException {
+    Files.writeString(
+        dir.resolve("why.groovy"),
+        """
+        plan 'Zones', units: 'us'
+        site 'Urbana', latitude: 40.11.deg, longitude: -88.21.deg, zone: 'America/Chicago'
+        climate 'urbana-il'
+        lot([point(0.ft, 0.ft), point(60.ft, 0.ft), point(60.ft, 40.ft), point(0.ft, 40.ft)])
+        tap 'bib', point(5.ft, 5.ft)
+        wateringZone(['kale bed'])
+        wateringZone(['berry bed'])
+        bed('kale bed', rect(10.ft, 10.ft, 12.ft, 4.ft), use: 'annual') {
+          drip emitter: 0.6.gph, spacing: 12.inch
+          plant 'kale'
+        }
+        bed('berry bed', rect(10.ft, 20.ft, 20.ft, 3.ft), use: 'perennial') {
+          drip emitter: 0.9.gph, spacing: 18.inch
+          plant 'garden strawberry'
+        }
+        """);
+    for (String zone : List.of("Zone 1: kale bed", "Zone 2: berry bed")) {
+      Run page = explain("timer-page / " + zone + ", Minutes / m7");
+      assertTrue(page.out().contains(zone + ", Minutes, Jul = "), page.out() + page.err());
+      Run table = explain("timetable / " + zone + ", Jul / minutes");
+      assertTrue(table.out().contains(zone + ", Jul, "), table.out() + table.err());
+    }
+    Run words = explain("minutes of kale bed in jul");
+    assertTrue(words.out().contains("Zone 1: kale bed"), words.out() + words.err());
+  }
+
   /** 54 × 7 = 378 sq ft in three tables: one of them answers. */
   @Test
   void wordsThatFitOneFigureInManyTables_areAnswered() {

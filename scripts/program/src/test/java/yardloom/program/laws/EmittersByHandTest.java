@@ -4,7 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import yardloom.kernel.draw.Panel;
 
 /**
  * Single emitters by trees and shrubs, and rows along the contour, from plan text to the printed
@@ -60,6 +62,23 @@ class EmittersByHandTest {
     assertEquals(100 * 29 * Math.PI / ring, number(sand, "irrigation", "apple", "wetted"), 0.6);
   }
 
+  /** Who sets emitters goes by the plants; the mean distance of a hydraulic row tells nothing. */
+  @Test
+  void laying_setsEmittersByThePlants() {
+    Drawn clay = Drawn.of(YARD.formatted("clay loam"));
+    assertEquals("by the plants", clay.printed("drip-rows", "apple", "outlets"));
+    assertEquals("by the plants", clay.printed("drip-rows", "shrubs", "outlets"));
+    String laying =
+        clay.outcome().sheets().stream()
+            .flatMap(sheet -> sheet.panels().stream())
+            .filter(Panel.Notes.class::isInstance)
+            .map(Panel.Notes.class::cast)
+            .map(notes -> notes.paragraphs().toString())
+            .collect(Collectors.joining());
+    assertTrue(laying.contains("6 emitters spread evenly round the tree."), laying);
+    assertTrue(laying.contains(" emitters where the tube passes the plants."), laying);
+  }
+
   /**
    * Four bushes of two emitters: 8 × 2 × √(25 / 15) + 29 × 1 × √(25 / 20) = 20.7 + 32.4 gph behind
    * the regulator of 25 psi, 0.88 gpm, less what the lines take; bought are 8, 29 and plain tube.
@@ -88,19 +107,19 @@ class EmittersByHandTest {
   /** Ground that falls 7.2 ft in 72 to the west: 10 percent along beds that lie east. */
   private static String slope(String more) {
     return """
-        plan 'Slope', units: 'us'
-        lot([point(0.ft, 0.ft), point(70.ft, 0.ft), point(70.ft, 50.ft), point(0.ft, 50.ft)])
-        levels(contours: 1.ft) {
-          level point(-1.ft, -1.ft), 100.ft
-          level point(71.ft, -1.ft), 107.2.ft
-          level point(71.ft, 51.ft), 107.2.ft
-          level point(-1.ft, 51.ft), 100.ft
-        }
-        tap 'bib', point(60.ft, 3.ft)
-        bed('down', rect(10.ft, 10.ft, 24.ft, 9.ft)) { drip emitter: 0.9.gph, spacing: 12.inch, rowSpacing: 2.ft }
-        bed('narrow', rect(10.ft, 22.ft, 25.ft, 4.ft)) { drip emitter: 0.9.gph, spacing: 12.inch, rowSpacing: 2.ft }
-        bed('across', rect(40.ft, 10.ft, 7.ft, 26.ft)) { drip emitter: 0.9.gph, spacing: 12.inch, rowSpacing: 2.ft }
-        """
+    plan 'Slope', units: 'us'
+    lot([point(0.ft, 0.ft), point(70.ft, 0.ft), point(70.ft, 50.ft), point(0.ft, 50.ft)])
+    levels(contours: 1.ft) {
+      level point(-1.ft, -1.ft), 100.ft
+      level point(71.ft, -1.ft), 107.2.ft
+      level point(71.ft, 51.ft), 107.2.ft
+      level point(-1.ft, 51.ft), 100.ft
+    }
+    tap 'bib', point(60.ft, 3.ft)
+    bed('down', rect(10.ft, 10.ft, 24.ft, 9.ft)) { drip emitter: 0.9.gph, spacing: 12.inch, rowSpacing: 2.ft }
+    bed('narrow', rect(10.ft, 22.ft, 25.ft, 4.ft)) { drip emitter: 0.9.gph, spacing: 12.inch, rowSpacing: 2.ft }
+    bed('across', rect(40.ft, 10.ft, 7.ft, 26.ft)) { drip emitter: 0.9.gph, spacing: 12.inch, rowSpacing: 2.ft }
+    """
         + more;
   }
 

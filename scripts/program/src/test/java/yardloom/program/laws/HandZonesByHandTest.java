@@ -1,6 +1,7 @@
 package yardloom.program.laws;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -55,6 +56,33 @@ class HandZonesByHandTest {
     assertEquals(one, made.exact("zones", "3", "flow"), 0.01 * one);
     assertEquals(List.of(), found(usual, "water.hand-zones"));
     assertTrue(found(made, "water.irrigation").isEmpty());
+  }
+
+  /** A station without lines on the timer's page would look forgotten. */
+  @Test
+  void zoneThatRainWaters_isSaidToBeOff() {
+    String notes = Drawn.of(YARD).tables().get("timer-page").notes().toString();
+    assertTrue(notes.contains("Zone 3: dry: off all year"), notes);
+    assertFalse(notes.contains("Zone 2: long 4: off"), notes);
+  }
+
+  /**
+   * Two beds with rows of 20 ft, one 6 ft above the tap, the other 30: of 25 psi are left 22.4 and
+   * 12.0, by 0.433 psi a foot. Their outlets differ by 1 − √(12.0 / 22.4) = 27 percent, whatever
+   * the pipes and however short the rows.
+   */
+  @Test
+  void unevennessOfHeights_isNotLaidToTheRows() {
+    String slope =
+        "levels { level(point(0.ft, 12.ft), 0.ft) ; level(point(80.ft, 12.ft), 0.ft)"
+            + " ; level(point(0.ft, 25.ft), 6.ft) ; level(point(80.ft, 25.ft), 6.ft)"
+            + " ; level(point(0.ft, 29.ft), 6.ft) ; level(point(80.ft, 29.ft), 6.ft)"
+            + " ; level(point(0.ft, 47.ft), 30.ft) ; level(point(80.ft, 47.ft), 30.ft)"
+            + " ; level(point(0.ft, 60.ft), 30.ft) ; level(point(80.ft, 60.ft), 30.ft) }\n";
+    Drawn made = Drawn.of(YARD + slope + "wateringZone(['long 1', 'long 4'])\n");
+    assertEquals("long 1, long 4", made.printed("zones", "1", "beds"));
+    assertEquals(27, Double.parseDouble(made.printed("zones", "1", "variation")), 1.5);
+    assertEquals("beds of other heights or outlets", made.printed("zones", "1", "binding"));
   }
 
   /** Names of a zone stand in the order of all dripline, whatever the word says. */

@@ -127,4 +127,42 @@ class OutletsByHandTest {
         labels.stream().filter(l -> l.matches("\\d .*")).toList());
     assertTrue(labels.contains("tank"), labels.toString());
   }
+
+  /**
+   * The ground rises 2 ft in 40. The tap stands at 4 ft, the last outlet of the row at 13.5: 9.5 ×
+   * 0.05 = 0.475 ft above its ground. One of a bed at 38 ft lies 1.7 ft above it. On ground five
+   * times as steep that is 8.5 ft: on no post in reach.
+   */
+  @Test
+  void vacuumBreaker_isToldHowHighItHasToStand() {
+    String near = head(Drawn.of(YARD.formatted("vacuum breaker", "")));
+    assertTrue(near.contains("lies 0.5 ft (0.1 m) above"), near);
+    String high =
+        "bed('high', rect(20.ft, 37.ft, 4.ft, 2.ft), use: 'annual') { drip emitter: 0.9.gph,"
+            + " spacing: 12.inch, rowSpacing: 24.inch }";
+    Drawn flat = Drawn.of(YARD.formatted("vacuum breaker", high));
+    assertTrue(head(flat).contains("lies 1.7 ft (0.5 m) above"), head(flat));
+    assertEquals(0, tooHigh(flat));
+    String steep = YARD.replace("102.ft", "110.ft");
+    assertEquals(1, tooHigh(Drawn.of(steep.formatted("vacuum breaker", high))));
+    assertEquals(0, tooHigh(Drawn.of(steep.formatted("reduced pressure", high))));
+  }
+
+  private static long tooHigh(Drawn drawn) {
+    return drawn.outcome().findings().stream()
+        .filter(f -> f.text().startsWith("the highest outlet lies 8.5 ft"))
+        .count();
+  }
+
+  private static String head(Drawn drawn) {
+    return drawn.outcome().sheets().stream()
+        .flatMap(sheet -> sheet.panels().stream())
+        .filter(Panel.Notes.class::isInstance)
+        .map(Panel.Notes.class::cast)
+        .filter(notes -> notes.title().equals("Head and timer"))
+        .map(notes -> notes.paragraphs().toString())
+        .findFirst()
+        .orElseThrow()
+        .replace('\u00a0', ' ');
+  }
 }

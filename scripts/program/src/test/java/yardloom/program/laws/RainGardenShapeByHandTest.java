@@ -1,6 +1,7 @@
 package yardloom.program.laws;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
@@ -43,6 +44,9 @@ class RainGardenShapeByHandTest {
         drawn.outcome().layers().entrySet().stream()
             .filter(e -> e.getKey().id().equals("water.roof-water"))
             .anyMatch(e -> e.getValue().marks().toString().contains(name)));
+    List<String> elements = drawn.texts("work-elements", "element");
+    assertTrue(elements.contains(name), elements.toString());
+    assertFalse(elements.contains("rain garden for barn roof"), "dug once, listed once");
   }
 
   /** 8 × 9 ft hold 18 cu ft, 135 gal, less than the 148 of the storm. */
