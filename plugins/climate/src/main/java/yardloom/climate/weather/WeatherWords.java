@@ -4,6 +4,7 @@ import yardloom.kernel.plan.AttributeKey;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.scope.PlanScope;
+import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.vocab.Arg;
 import yardloom.kernel.vocab.Choices;
@@ -24,16 +25,17 @@ public final class WeatherWords {
 
   @Verb(
       help =
-          "Gives a weather record, from which frost, hardiness zone, chill, warmth and the water that"
-              + " the air takes follow.",
+          "Gives a weather record, from which frost, hardiness zone, chill, warmth and the water"
+              + " that the air takes follow.",
       example = "dailyWeather 'date,max,min', source: 'airport station, 1991-2020'")
   public static void dailyWeather(
       PlanScope in,
       @Arg(
               name = "text",
               help =
-                  "comma-separated text with the columns date, max, min and, where measured, dew, wind_ms"
-                      + " or wind_mph, solar_mj or solar_kwh, as from fileText('station.csv')")
+                  "comma-separated text with the columns date, max, min and, where measured, dew,"
+                      + " wind_ms or wind_mph, solar_mj or solar_kwh, as from"
+                      + " fileText('station.csv')")
           String text,
       @Opt(name = "source", help = "which station, which years", required = true) String source,
       @Opt(
@@ -61,8 +63,8 @@ public final class WeatherWords {
       @Arg(
               name = "text",
               help =
-                  "comma-separated text with the columns time (beginning of the hour, standard time),"
-                      + " temp, dew, wind_ms or wind_mph, solar_mj or solar_kwh")
+                  "comma-separated text with the columns time (beginning of the hour, standard"
+                      + " time), temp, dew, wind_ms or wind_mph, solar_mj or solar_kwh")
           String text,
       @Opt(name = "source", help = "which station, which days", required = true) String source,
       @Opt(
@@ -95,6 +97,15 @@ public final class WeatherWords {
               + " m");
     }
     return height.metres();
+  }
+
+  /** What stands behind {@code source:}, a text or a publication. */
+  public static Source source(PlanScope in, Object given) {
+    try {
+      return Source.given(given);
+    } catch (IllegalArgumentException e) {
+      throw new PlanException(ProblemCode.WRONG_TYPE, in.place(), e.getMessage());
+    }
   }
 
   /** Units of temperature in records. */
