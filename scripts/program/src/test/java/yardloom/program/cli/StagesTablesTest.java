@@ -7,15 +7,17 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 /**
- * Stages of which only one buys what has a price: its table of visits has a column of cost that the
- * other's lacks, and the joined one must hold both, whichever comes first.
+ * Tables that have a part for each stage. Stages of which only one buys what has a price: its table
+ * of visits has a column of cost that the other's lacks, and the joined one must hold both,
+ * whichever comes first.
  */
-class StagesPricedInPartTest {
+class StagesTablesTest {
   private static final String YARD =
       """
       plan 'Priced in part', units: 'metric'
@@ -48,5 +50,31 @@ class StagesPricedInPartTest {
         rows.stream().anyMatch(r -> r.startsWith(priced + ",all") && r.endsWith(",91")), "" + rows);
     assertTrue(
         rows.stream().anyMatch(r -> r.startsWith(bare + ",all") && r.endsWith(",")), "" + rows);
+  }
+
+  /**
+   * Rows every 30 cm on beds of 120 and 90 cm: 4 × 6 m = 24 m and 3 × 5 m = 15 m of dripline, each
+   * bought in its stage; the timer once.
+   */
+  @Test
+  void partsOfTheWatering_areListedInTheStageThatBuysThem() throws IOException {
+    String dripped =
+        "tap 'tap', point(1.m, 1.m)\n%s"
+            .formatted(
+                YARD.replace(
+                        "FIRST",
+                        "bed('first', rect(2.m, 2.m, 6.m, 1.2.m)) { plant 'sage'; drip emitter:"
+                            + " 2.lph, spacing: 30.cm }")
+                    .replace(
+                        "SECOND",
+                        "bed('second', rect(2.m, 5.m, 5.m, 0.9.m)) { plant 'sage'; drip emitter:"
+                            + " 2.lph, spacing: 30.cm }"));
+    Files.writeString(dir.resolve("parts.groovy"), dripped);
+    Run run = Run.in(dir, "draw", "parts.groovy", "--out", "out", "--as", "csv");
+    assertEquals(ExitCode.FINE, run.code(), run.out() + run.err());
+    String parts = Run.files(dir.resolve("out/parts")).get("tables/irrigation-parts.csv");
+    assertTrue(parts.contains("\none,\"dripline, 2.0 L/h every 30 cm\",24.00,"), parts);
+    assertTrue(parts.contains("\ntwo,\"dripline, 2.0 L/h every 30 cm\",15.00,"), parts);
+    assertTrue(parts.contains("\none,timer,") && !parts.contains("\ntwo,timer,"), parts);
   }
 }
