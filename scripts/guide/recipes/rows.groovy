@@ -9,8 +9,9 @@ def rows = [
 for (row in rows) {
   bed("${row[0]} bed", rect(8.ft, row[1], 20.ft, row[2]), use: 'annual') { plant row[3] }
 }
-// To reckon with it, say of which kind it is.
+// It is compared with and added to its like as it is; to multiply it, say of which kind it is.
 for (row in rows) {
   Length depth = row[2]
-  dimension point(30.ft, row[1]), point(30.ft, row[1]).moved(0.ft, depth), text: row[0]
+  dimension point(30.ft, row[1]), point(30.ft, row[1] + depth), text: row[0]
+  if (row[1] > 10.ft) { note 'reached from both sides', at: point(30.ft, row[1] + depth * 0.5) }
 }

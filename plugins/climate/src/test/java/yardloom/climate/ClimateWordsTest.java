@@ -32,6 +32,7 @@ import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.problem.SourceRef;
 import yardloom.kernel.scope.PlanScope;
+import yardloom.kernel.source.Source;
 import yardloom.kernel.spi.PluginLoader;
 import yardloom.kernel.study.Outcome;
 import yardloom.kernel.study.Study;
@@ -92,6 +93,22 @@ class ClimateWordsTest {
     assertEquals(MonthDay.of(10, 14), frost.firstOfFall().value());
     assertEquals(Temperature.celsius(0), frost.limit());
     assertTrue(frost.lastOfSpring().source().cite().startsWith("county table"));
+  }
+
+  @Test
+  void source_isATextOrAPublication_andNothingElse() {
+    Source paper = Source.read("Freeze table", "a weather office", 2021, "table 3");
+    FrostWords.frost(plan, "04-25", "10-14", null, paper);
+    FrostWords.hardinessZone(plan, "6a", Source.memory("Zone map", "a map office", 2023, ""));
+    assertEquals(paper, outcome().results().get(YardFacts.FROST).lastOfSpring().source());
+    assertEquals(
+        "Zone map, a map office, 2023 (from memory, unverified)",
+        outcome().results().get(YardFacts.HARDINESS).source().cite());
+    refused(
+        ProblemCode.WRONG_TYPE,
+        "a source is a text or a `publication`; got 400",
+        () -> FrostWords.winterChill(plan, 400, 400));
+    refused(ProblemCode.WRONG_TYPE, "needs a title", () -> FrostWords.winterChill(plan, 400, " "));
   }
 
   @Test

@@ -62,6 +62,22 @@ public record Source(String title, String publisher, int year, String locator, S
     return new Source(what, "", 0, "", Standing.PLAN);
   }
 
+  /**
+   * What stands behind {@code source:} where a text will do: a publication as it is, a text as what
+   * the plan's author states.
+   *
+   * @throws IllegalArgumentException if it is neither, or a blank text
+   */
+  public static Source given(Object source) {
+    if (source instanceof Source publication) {
+      return publication;
+    }
+    if (source instanceof CharSequence text) {
+      return plan(text.toString());
+    }
+    throw new IllegalArgumentException("a source is a text or a `publication`; got " + source);
+  }
+
   /** One line for tables, notes and appendices. */
   public String cite() {
     StringBuilder text = new StringBuilder(title);

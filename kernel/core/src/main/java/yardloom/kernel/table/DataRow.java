@@ -1,7 +1,10 @@
 package yardloom.kernel.table;
 
+import java.util.Arrays;
+import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.problem.SourceRef;
@@ -71,18 +74,32 @@ public record DataRow(Map<String, String> cells, SourceRef place, Map<String, So
     return cells.containsKey("title") && !text("title").isEmpty() ? source() : otherwise;
   }
 
-  /** The source that the row names in its columns title, publisher, year, locator, standing. */
+  /**
+   * The source that the row names in its columns title, publisher, year, locator, standing; its
+   * standing in small or capital letters.
+   */
   public Source source() {
+    Source.Standing standing = standing();
     try {
       return new Source(
-          text("title"),
-          text("publisher"),
-          (int) number("year"),
-          text("locator"),
-          Source.Standing.valueOf(text("standing")));
+          text("title"), text("publisher"), (int) number("year"), text("locator"), standing);
     } catch (IllegalArgumentException e) {
       throw new PlanException(
           ProblemCode.MISSING_OPTION, place, "the row does not name its source: " + e.getMessage());
     }
+  }
+
+  private Source.Standing standing() {
+    String given = text("standing");
+    for (Source.Standing standing : Source.Standing.values()) {
+      if (standing.name().equalsIgnoreCase(given.replace(' ', '_'))) {
+        return standing;
+      }
+    }
+    String allowed =
+        Arrays.stream(Source.Standing.values())
+            .map(s -> s.name().toLowerCase(Locale.ROOT).replace('_', ' '))
+            .collect(Collectors.joining(", "));
+    throw wrong("standing", "says how the source is known: " + allowed + "; got \"" + given + "\"");
   }
 }

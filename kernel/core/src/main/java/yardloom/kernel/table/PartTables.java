@@ -1,5 +1,6 @@
 package yardloom.kernel.table;
 
+import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -50,28 +51,64 @@ public final class PartTables {
 
   /** Their rows, each part's under its name; headings within a part name it too. */
   private static Table joined(List<PartOfPlan> parts, Function<PartOfPlan, Table> of) {
+    List<Table> each = parts.stream().map(of).toList();
+    List<Column> columns = columns(each);
+    Table widest =
+        each.stream()
+            .reduce((a, b) -> b.columns().size() > a.columns().size() ? b : a)
+            .orElseThrow();
+    Table.Builder all = Table.titled(widest.id(), widest.title());
+    columns.forEach(all::column);
     Set<String> notes = new LinkedHashSet<>();
-    Table.Builder all = null;
-    for (PartOfPlan part : parts) {
-      Table its = of.apply(part);
-      if (all == null) {
-        Table.Builder first = Table.titled(its.id(), its.title());
-        its.columns().forEach(first::column);
-        all = first;
-      }
+    for (int i = 0; i < each.size(); i++) {
+      Table its = each.get(i);
+      String name = parts.get(i).name();
       for (int row = 0; row < its.rows().size(); row++) {
         if (its.isHeading(row)) {
-          all.heading(part.name() + ": " + its.rows().get(row).get(0).value().orElseThrow());
+          all.heading(name + ": " + its.rows().get(row).get(0).value().orElseThrow());
         } else {
           if (row == 0) {
-            all.heading(part.name());
+            all.heading(name);
           }
-          all.row(its.rows().get(row));
+          all.row(under(columns, its, its.rows().get(row)));
         }
       }
       notes.addAll(its.notes());
     }
     notes.forEach(all::note);
     return all.build();
+  }
+
+  /**
+   * The columns of all parts: one part may have some that another lacks, such as cost where only
+   * one has prices. Each stands behind the one that it follows in its own table.
+   */
+  private static List<Column> columns(List<Table> tables) {
+    List<Column> columns = new ArrayList<>();
+    List<String> ids = new ArrayList<>();
+    for (Table table : tables) {
+      int next = 0;
+      for (Column column : table.columns()) {
+        int known = ids.indexOf(column.id());
+        if (known < 0) {
+          columns.add(next, column);
+          ids.add(next++, column.id());
+        } else {
+          next = known + 1;
+        }
+      }
+    }
+    return columns;
+  }
+
+  private static List<Cell> under(List<Column> columns, Table table, List<Cell> row) {
+    if (columns.equals(table.columns())) {
+      return row;
+    }
+    List<String> ids = table.columns().stream().map(Column::id).toList();
+    return columns.stream()
+        .map(c -> ids.indexOf(c.id()))
+        .map(i -> i < 0 ? Cell.BLANK : row.get(i))
+        .toList();
   }
 }

@@ -42,6 +42,8 @@ public abstract class PluginContract {
   private static final Set<Class<?>> SCRIPT_TYPES =
       Set.of(
           void.class,
+          // The word itself says what it takes, such as a text or a publication.
+          Object.class,
           String.class,
           Boolean.class,
           Number.class,

@@ -27,6 +27,21 @@ class DataTableTest {
     assertThrows(PlanException.class, () -> table.rows().get(0).source());
   }
 
+  /**
+   * A user writes what the words of a plan take, in small letters; a wrong word is told with all.
+   */
+  @Test
+  void standing_isReadInSmallLetters_andAWrongOneIsTold() {
+    String head = "name,title,publisher,year,locator,standing\n";
+    DataTable table = DataTable.parse("d.csv", head + "x,T,P,1,,memory\nx,T,P,1,,seen it\n");
+    assertEquals(Source.memory("T", "P", 1, ""), table.rows().get(0).source());
+    PlanException e = assertThrows(PlanException.class, () -> table.rows().get(1).source());
+    assertEquals(
+        "d.csv:3:10: the column `standing` says how the source is known: read, computed, memory,"
+            + " common practice, plan; got \"seen it\"",
+        e.getMessage().replaceAll(" \\[.*", ""));
+  }
+
   @Test
   void row_isFoundByAColumn_orTheNearestIsTold() {
     DataTable table = DataTable.parse("prices.csv", "item,low\nchips,4\nstraw, 7 \nchips,9\n");

@@ -21,7 +21,6 @@ import yardloom.kernel.plan.Plan;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.problem.SourceRef;
-import yardloom.kernel.source.Source;
 import yardloom.kernel.table.TableFormat;
 import yardloom.kernel.unit.Temperature;
 
@@ -79,14 +78,13 @@ public final class ColdCalculator implements Calculator {
   }
 
   private static Derived<Double> chill(Entry<FrostWords.ChillGiven> entry) {
-    return Derived.by("hours of winter chill", Source.plan(entry.value().source()))
+    return Derived.by("hours of winter chill", entry.value().source())
         .from("hours of winter chill", entry.value().hours(), entry.place())
         .gives(entry.value().hours());
   }
 
   private static Hardiness given(FrostWords.ZoneGiven zone) {
-    return new Hardiness(
-        zone.number(), zone.warmerHalf(), Optional.empty(), Source.plan(zone.source()));
+    return new Hardiness(zone.number(), zone.warmerHalf(), Optional.empty(), zone.source());
   }
 
   private static FrostDates given(Entry<FrostWords.FrostGiven> entry) {
@@ -140,8 +138,6 @@ public final class ColdCalculator implements Calculator {
 
   private static Derived<MonthDay> stated(
       MonthDay day, String what, Entry<FrostWords.FrostGiven> entry) {
-    return Derived.by(what, Source.plan(entry.value().source()))
-        .from(what, day, entry.place())
-        .gives(day);
+    return Derived.by(what, entry.value().source()).from(what, day, entry.place()).gives(day);
   }
 }

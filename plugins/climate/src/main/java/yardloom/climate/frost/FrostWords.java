@@ -8,6 +8,7 @@ import yardloom.kernel.plan.AttributeKey;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.scope.PlanScope;
+import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Temperature;
 import yardloom.kernel.vocab.Arg;
 import yardloom.kernel.vocab.Opt;
@@ -35,13 +36,13 @@ public final class FrostWords {
   private FrostWords() {}
 
   /** Frost as the plan gives it. */
-  record FrostGiven(MonthDay last, MonthDay first, Temperature limit, String source) {}
+  record FrostGiven(MonthDay last, MonthDay first, Temperature limit, Source source) {}
 
   /** The zone as the plan gives it. */
-  record ZoneGiven(int number, boolean warmerHalf, String source) {}
+  record ZoneGiven(int number, boolean warmerHalf, Source source) {}
 
   /** Chill as the plan gives it. */
-  record ChillGiven(double hours, String source) {}
+  record ChillGiven(double hours, Source source) {}
 
   @Verb(
       help = "Gives the chill of a usual winter, as an extension office or a chill map has it.",
@@ -49,12 +50,16 @@ public final class FrostWords {
   public static void winterChill(
       PlanScope in,
       @Arg(name = "hours", help = "hours below 45 °F (7 °C) in a winter, 0 to 4000") Number hours,
-      @Opt(name = "source", help = "who says so", fallback = "the plan's author") String source) {
+      @Opt(
+              name = "source",
+              help = "who says so: a text, or a `publication`",
+              fallback = "the plan's author")
+          Object source) {
     double value = hours.doubleValue();
     if (!(value >= 0 && value <= MOST_CHILL)) {
       throw problem(in, "winterChill must be 0 to 4000 hours, got " + hours);
     }
-    WeatherWords.once(in, CHILL, new ChillGiven(value, by(source)), "hours of chill");
+    WeatherWords.once(in, CHILL, new ChillGiven(value, by(in, source)), "hours of chill");
   }
 
   @Verb(
@@ -68,7 +73,11 @@ public final class FrostWords {
           String first,
       @Opt(name = "limit", help = "what counts as frost, -15 to 5 °C", fallback = "32 °F (0 °C)")
           Temperature limit,
-      @Opt(name = "source", help = "who says so", fallback = "the plan's author") String source) {
+      @Opt(
+              name = "source",
+              help = "who says so: a text, or a `publication`",
+              fallback = "the plan's author")
+          Object source) {
     MonthDay spring = YearDays.read(in.place(), last);
     MonthDay fall = YearDays.read(in.place(), first);
     if (spring.equals(fall)) {
@@ -78,7 +87,8 @@ public final class FrostWords {
     if (counts.compareTo(COLDEST_LIMIT) < 0 || counts.compareTo(WARMEST_LIMIT) > 0) {
       throw problem(in, "limit of frost must be from 5 °F (-15 °C) to 41 °F (5 °C), got " + counts);
     }
-    WeatherWords.once(in, FROST, new FrostGiven(spring, fall, counts, by(source)), "frost dates");
+    WeatherWords.once(
+        in, FROST, new FrostGiven(spring, fall, counts, by(in, source)), "frost dates");
   }
 
   @Verb(
@@ -87,8 +97,11 @@ public final class FrostWords {
   public static void hardinessZone(
       PlanScope in,
       @Arg(name = "zone", help = "1a (coldest) to 13b") String zone,
-      @Opt(name = "source", help = "which map, of what year", fallback = "the plan's author")
-          String source) {
+      @Opt(
+              name = "source",
+              help = "which map, of what year: a text, or a `publication`",
+              fallback = "the plan's author")
+          Object source) {
     Matcher read = ZONE_TEXT.matcher(zone);
     if (!read.matches()) {
       throw problem(
@@ -96,11 +109,11 @@ public final class FrostWords {
     }
     boolean warmer = read.group(2).equals("b");
     int number = Integer.parseInt(read.group(1));
-    WeatherWords.once(in, ZONE, new ZoneGiven(number, warmer, by(source)), "hardiness zone");
+    WeatherWords.once(in, ZONE, new ZoneGiven(number, warmer, by(in, source)), "hardiness zone");
   }
 
-  private static String by(String source) {
-    return source == null ? "the plan's author" : source;
+  private static Source by(PlanScope in, Object source) {
+    return WeatherWords.source(in, source == null ? "the plan's author" : source);
   }
 
   private static PlanException problem(PlanScope in, String message) {

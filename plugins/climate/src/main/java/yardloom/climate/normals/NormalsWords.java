@@ -9,7 +9,6 @@ import yardloom.kernel.plan.AttributeKey;
 import yardloom.kernel.scope.Making;
 import yardloom.kernel.scope.OwnTable;
 import yardloom.kernel.scope.PlanScope;
-import yardloom.kernel.source.Source;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.vocab.Arg;
 import yardloom.kernel.vocab.Choices;
@@ -43,10 +42,10 @@ public final class NormalsWords {
               + " unit, jan to dec and those of a source, with a row each of rain, max and min (or"
               + " mean and range), and where known wind, dew or humidity, wet days.",
       example =
-          "climateBook('climate,place,quantity,unit,jan,feb,mar,apr,may,jun,jul,aug,sep,oct,nov,dec\\n'"
-              + " + 'hill,Hill farm,rain,mm,60,50,55,45,40,30,20,25,40,55,65,70\\n'"
-              + " + 'hill,Hill farm,mean,degC,3,3,5,8,11,14,16,16,13,9,5,3\\n'"
-              + " + 'hill,Hill farm,range,degC,6,7,8,9,9,9,9,9,8,7,6,6')")
+          "climateBook('climate,place,quantity,unit,jan,feb,mar,apr,may,jun,jul,aug,sep,oct,nov,dec\\n"
+              + "' + 'hill,Hill farm,rain,mm,60,50,55,45,40,30,20,25,40,55,65,70\\n"
+              + "' + 'hill,Hill farm,mean,degC,3,3,5,8,11,14,16,16,13,9,5,3\\n"
+              + "' + 'hill,Hill farm,range,degC,6,7,8,9,9,9,9,9,8,7,6,6')")
   public static void climateBook(
       PlanScope in,
       @Arg(name = "csv", help = "the table, as from fileText('climates.csv')") String csv,
@@ -77,9 +76,9 @@ public final class NormalsWords {
           "Gives the monthly normals of a place that the catalogue does not know, as a weather"
               + " service prints them; January first.",
       example =
-          "climateNormals('our town', rain: [60, 50, 55, 45, 40, 30, 20, 25, 40, 55, 65, 70], max: [7,"
-              + " 8, 11, 14, 18, 21, 23, 23, 20, 15, 10, 7], min: [1, 1, 3, 5, 8, 11, 13, 13, 10, 7,"
-              + " 4, 2], units: 'mm celsius', source: 'weather service, 1991-2020')")
+          "climateNormals('our town', rain: [60, 50, 55, 45, 40, 30, 20, 25, 40, 55, 65, 70], max:"
+              + " [7, 8, 11, 14, 18, 21, 23, 23, 20, 15, 10, 7], min: [1, 1, 3, 5, 8, 11, 13, 13,"
+              + " 10, 7, 4, 2], units: 'mm celsius', source: 'weather service, 1991-2020')")
   public static void climateNormals(
       PlanScope in,
       @Arg(name = "place", help = "what place the figures describe") String place,
@@ -92,8 +91,11 @@ public final class NormalsWords {
               required = true,
               choices = NormalsReader.Units.class)
           String units,
-      @Opt(name = "source", help = "who published them, over which years", required = true)
-          String source,
+      @Opt(
+              name = "source",
+              help = "who published them, over which years: a text, or a `publication`",
+              required = true)
+          Object source,
       @Opt(
               name = "wind",
               help = "mean of each month, m/s with mm celsius, mph with inch fahrenheit",
@@ -120,7 +122,8 @@ public final class NormalsWords {
               fallback = "one for each 8 mm (0.31 in) of rain")
           List<?> wetDays) {
     NormalsReader.Units given = Choices.parse(NormalsReader.Units.class, units);
-    ClimateNormals normals = NormalsReader.read(place, rain, max, min, given, Source.plan(source));
+    ClimateNormals normals =
+        NormalsReader.read(place, rain, max, min, given, WeatherWords.source(in, source));
     AirReader air = new AirReader(normals, given, WeatherWords.windHeightM(in, windHeight));
     climate(in, air.with(wind, dew, humidity, wetDays));
   }

@@ -4,6 +4,7 @@ import yardloom.kernel.plan.AttributeKey;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.scope.PlanScope;
+import yardloom.kernel.source.Source;
 import yardloom.kernel.table.Say;
 import yardloom.kernel.unit.Length;
 import yardloom.kernel.vocab.Arg;
@@ -96,6 +97,15 @@ public final class WeatherWords {
               + Say.size(height));
     }
     return height.metres();
+  }
+
+  /** What stands behind {@code source:}, a text or a publication. */
+  public static Source source(PlanScope in, Object given) {
+    try {
+      return Source.given(given);
+    } catch (IllegalArgumentException e) {
+      throw new PlanException(ProblemCode.WRONG_TYPE, in.place(), e.getMessage());
+    }
   }
 
   /** Units of temperature in records. */

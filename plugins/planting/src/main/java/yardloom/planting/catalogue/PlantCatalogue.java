@@ -86,7 +86,14 @@ public final class PlantCatalogue {
     return found;
   }
 
+  /** Kinds come first: who writes `pepper` means the sweet one rather than peppermint. */
   private String hint(String name) {
+    List<String> kinds = Nearest.sharingAWord(name, names());
+    if (!kinds.isEmpty() && Nearest.to(name, kinds).isEmpty()) {
+      return " Did you mean "
+          + kinds.stream().map(k -> "`" + k + "`").collect(Collectors.joining(" or "))
+          + "?";
+    }
     Optional<String> variant =
         byName.values().stream()
             .map(Plant::name)

@@ -15,7 +15,6 @@ import yardloom.kernel.plan.Plan;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.table.Measure;
 import yardloom.kernel.table.Say;
-import yardloom.kernel.unit.Length;
 import yardloom.planting.placing.formula.TallKinds;
 
 /**

@@ -3,6 +3,7 @@ package yardloom.planting.catalogue;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
+import static org.junit.jupiter.api.Assertions.assertThrows;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.List;
@@ -15,8 +16,10 @@ import java.util.TreeSet;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvFileSource;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import yardloom.kernel.outside.OutsideRows;
+import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.source.Source;
 import yardloom.kernel.source.Source.Standing;
 import yardloom.kernel.vocab.Choices;
@@ -35,6 +38,19 @@ class PlantCatalogueTest {
       OutsideRows.of(PlantCatalogueTest.class, "spacings.csv");
 
   private final PlantCatalogue catalogue = PlantCatalogue.shipped();
+
+  /** Kinds of what was meant, not what looks alike; a misspelt name is put right. */
+  @ParameterizedTest
+  @CsvSource({
+    "pepper, Did you mean `sweet pepper`?",
+    "Perry pear, Did you mean `Asian pear` or `European pear` or `prickly pear`?",
+    "tomatoe, Did you mean `tomato`?",
+    "sweet peper, Did you mean `sweet pepper`?",
+  })
+  void unknownPlant_isToldItsKinds(String said, String hint) {
+    PlanException e = assertThrows(PlanException.class, () -> catalogue.plant(said));
+    assertTrue(e.getMessage().contains("'" + said + "'. " + hint + " ["), e.getMessage());
+  }
 
   /** Of trees the figures in grass follow, of crops without them nothing. */
   @ParameterizedTest(name = "{0}: {1}")

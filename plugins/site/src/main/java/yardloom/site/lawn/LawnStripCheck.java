@@ -75,7 +75,10 @@ public final class LawnStripCheck implements Check {
                 + " wide, "
                 + Show.area(plan, ground.area())
                 + (one ? ", is left beside " : " in all, are left: beside ")
-                + strips.stream().map(LawnStrip::names).collect(Collectors.joining("; beside ")),
+                + strips.stream()
+                    .map(LawnStrip::names)
+                    .distinct()
+                    .collect(Collectors.joining("; beside ")),
             one ? advice : advice.replaceFirst("\\bit\\b", "each"),
             practice(plan))
         .about(first.beside().get(0).id(), first.beside().get(0).place())

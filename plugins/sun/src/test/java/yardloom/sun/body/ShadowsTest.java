@@ -14,11 +14,14 @@ import org.locationtech.jts.geom.Envelope;
 import yardloom.facts.Obstacle;
 import yardloom.facts.Obstacle.Form;
 import yardloom.kernel.geom.Shape;
+import yardloom.kernel.outside.OutsideRows;
 import yardloom.sun.position.DayLength;
 import yardloom.sun.shade.Scenes;
 
 /** Shadow outlines against closed forms: rows E05 to E09. */
 class ShadowsTest {
+  private static final OutsideRows ROWS =
+      OutsideRows.of(ShadowsTest.class, "/yardloom/sun/sun-checks.csv");
   private static final double POST_M = 0.002;
 
   private static Shape shadow(Obstacle of, double bearing, double elevation) {
@@ -34,7 +37,7 @@ class ShadowsTest {
   @CsvSource({"1.5, 45, 1.500", "2, 30, 3.464", "2, 60, 1.155"})
   void lengthOfShadow_isHeightOverTangent(double height, double elevation, double length) {
     Envelope box = shadow(post(height), 180, elevation).bounds();
-    assertEquals(length, box.getMaxY(), 0.001 + POST_M);
+    ROWS.check("E05", height + " m at " + elevation + "°", length, box.getMaxY(), 0.001 + POST_M);
     assertEquals(0, box.getMinY(), POST_M);
   }
 
@@ -42,8 +45,8 @@ class ShadowsTest {
   @Test
   void tipOfShadow_liesAwayFromTheSun() {
     Envelope box = shadow(post(1.8288), 194.340241, 39.888378).bounds();
-    assertEquals(0.542, box.getMaxX(), 0.001 + POST_M, "E06");
-    assertEquals(2.120, box.getMaxY(), 0.001 + POST_M, "E06");
+    ROWS.check("E06", "east", 0.542, box.getMaxX(), 0.001 + POST_M);
+    ROWS.check("E06", "north", 2.120, box.getMaxY(), 0.001 + POST_M);
   }
 
   /** E07, E08: noon shadow of a 2 m fence on the solstices. */
@@ -62,8 +65,12 @@ class ShadowsTest {
     double elevation =
         DayLength.elevation(Math.toRadians(latitude), Math.toRadians(declination), 0);
     Obstacle fence = Scenes.box(-10, -POST_M, 10, 0, 2);
-    assertEquals(
-        length, shadow(fence, 180, Math.toDegrees(elevation)).bounds().getMaxY(), 0.005, id);
+    ROWS.check(
+        id,
+        "latitude " + latitude,
+        length,
+        shadow(fence, 180, Math.toDegrees(elevation)).bounds().getMaxY(),
+        0.005);
   }
 
   /** E09: on the equinox the tip walks along a straight line h·tan φ north of the post. */
@@ -75,15 +82,23 @@ class ShadowsTest {
       double hourAngle = Math.toRadians(15 * hour);
       double bearing = Math.toDegrees(DayLength.bearing(phi, 0, hourAngle));
       double elevation = Math.toDegrees(DayLength.elevation(phi, 0, hourAngle));
-      assertEquals(
-          north, shadow(post(height), bearing, elevation).bounds().getMaxY(), 0.001 + POST_M);
+      double tip = shadow(post(height), bearing, elevation).bounds().getMaxY();
+      assertEquals(north, tip, 0.001 + POST_M);
+      if (hour == 4) {
+        ROWS.check(
+            "E09",
+            height + " m at " + latitude + "°, four hours after noon",
+            north,
+            tip,
+            0.001 + POST_M);
+      }
     }
   }
 
   @Test
   void softEdge_isAsWideAsPublished() {
-    assertEquals(0.045, Shadows.edgeWidthM(2, 40), 0.05 * 0.045, "E17");
-    assertEquals(0.80, Shadows.edgeWidthM(10, 20), 0.05 * 0.80, "E17");
+    ROWS.check("E17", "2 m at 40°", 0.045, Shadows.edgeWidthM(2, 40), 0.05 * 0.045);
+    ROWS.check("E17", "10 m at 20°", 0.80, Shadows.edgeWidthM(10, 20), 0.05 * 0.80);
   }
 
   @Test

@@ -11,6 +11,7 @@ import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import yardloom.facts.Obstacle.Form;
+import yardloom.kernel.outside.OutsideRows;
 import yardloom.sun.body.Ground;
 import yardloom.sun.shade.ColumnProfile;
 import yardloom.sun.shade.HourColumns;
@@ -19,6 +20,9 @@ import yardloom.sun.shade.ShadeScene;
 
 /** Sky view against closed forms: rows E15 and E16. */
 class SkyViewTest {
+  private static final OutsideRows ROWS =
+      OutsideRows.of(SkyViewTest.class, "/yardloom/sun/sun-checks.csv");
+
   private static double view(ShadeScene scene, double x, double y) {
     HourColumns sky = new HourColumns(scene.frame(), scene.ground(), 240, Double.POSITIVE_INFINITY);
     ColumnProfile profile = new ColumnProfile(sky);
@@ -40,7 +44,12 @@ class SkyViewTest {
     ShadeScene northSouth = Scenes.scene(latitude, Scenes.box(-0.01, -1e5, 0, 1e5, h));
     assertEquals(expected, view(eastWest, 0, 3), 0.002);
     assertEquals(expected, view(eastWest, 0, -3.01), 0.002);
-    assertEquals(expected, view(northSouth, 3, 0), 0.002);
+    ROWS.check(
+        "E15",
+        "H/d " + heightToDistance + ", latitude " + latitude,
+        expected,
+        view(northSouth, 3, 0),
+        0.002);
   }
 
   /** cos β for a lane between two walls. */
@@ -49,7 +58,7 @@ class SkyViewTest {
   void betweenTwoLongWalls_equalsClosedForm(double latitude) {
     ShadeScene lane =
         Scenes.scene(latitude, Scenes.box(-1e5, -3, 1e5, -2, 2), Scenes.box(-1e5, 2, 1e5, 3, 2));
-    assertEquals(0.707, view(lane, 0, 0), 0.002);
+    ROWS.check("E16", "lane, latitude " + latitude, 0.707, view(lane, 0, 0), 0.002);
   }
 
   /** cos² β for a basin whose rim stands at β all around. */
@@ -61,7 +70,7 @@ class SkyViewTest {
       rim.add(new double[] {Math.toRadians(bearing), Math.toRadians(45)});
     }
     ShadeScene basin = new ShadeScene(Math.toRadians(latitude), 0, Ground.LEVEL, rim, List.of());
-    assertEquals(0.500, view(basin, 0, 0), 0.002);
+    ROWS.check("E16", "basin, latitude " + latitude, 0.500, view(basin, 0, 0), 0.002);
   }
 
   /** A court of four walls, 2a by 2b, height h: by the view factor to its open top. */

@@ -1,14 +1,15 @@
 package yardloom.sun.hours;
 
-import static org.junit.jupiter.api.Assertions.assertEquals;
-
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import yardloom.kernel.outside.OutsideRows;
 import yardloom.sun.shade.Scenes;
 import yardloom.sun.shade.ShadeScene;
 
 /** Sun hours beside long walls against closed forms: rows E10 to E14 of the published checks. */
 class WallTest {
+  private static final OutsideRows ROWS =
+      OutsideRows.of(WallTest.class, "/yardloom/sun/sun-checks.csv");
   private static final int MINUTE = 1440;
 
   @ParameterizedTest(name = "{0}: latitude {1}, declination {2}, {4} m north of 2 m wall: {5} h")
@@ -31,7 +32,8 @@ class WallTest {
       double hours,
       double tol) {
     ShadeScene scene = Scenes.scene(latitude, Scenes.box(-1e5, -0.01, 1e5, 0, h));
-    assertEquals(hours, Scenes.day(scene, declination, MINUTE, 0, d).directHours(), tol, id);
+    ROWS.check(
+        id, d + " m", hours, Scenes.day(scene, declination, MINUTE, 0, d).directHours(), tol);
   }
 
   @ParameterizedTest(name = "{0}: latitude {1}, H/d = {2}: {3} h")
@@ -47,6 +49,11 @@ class WallTest {
       String id, double latitude, double heightToDistance, double hours) {
     ShadeScene scene =
         Scenes.scene(latitude, Scenes.box(-0.01, -1e5, 0, 1e5, 2 * heightToDistance));
-    assertEquals(hours, Scenes.day(scene, 0, MINUTE, 2, 0).directHours(), 0.02, id);
+    ROWS.check(
+        id,
+        "latitude " + latitude + ", H/d " + heightToDistance,
+        hours,
+        Scenes.day(scene, 0, MINUTE, 2, 0).directHours(),
+        0.02);
   }
 }

@@ -7,10 +7,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import yardloom.kernel.outside.OutsideRows;
 import yardloom.kernel.problem.PlanException;
 
 /** Light classes: rows I08 to I10, and on which side a border lies. */
 class LightSchemesTest {
+  private static final OutsideRows ROWS =
+      OutsideRows.of(LightSchemesTest.class, "/yardloom/sun/sun-checks.csv");
+
   @ParameterizedTest(name = "{0}: {2} h is {3} by {1}")
   @CsvSource({
     "I08, six four, 6.1, full sun",
@@ -37,7 +41,11 @@ class LightSchemesTest {
     "practice, temperate, 1.9, shade"
   })
   void hours_haveTheirClass(String id, String scheme, double hours, String lightClass) {
-    assertEquals(lightClass, LightSchemes.named(scheme).of(hours).name(), id);
+    String got = LightSchemes.named(scheme).of(hours).name();
+    assertEquals(lightClass, got, id);
+    if (id.startsWith("I")) {
+      ROWS.same(id, hours + " h", lightClass, got);
+    }
   }
 
   @Test

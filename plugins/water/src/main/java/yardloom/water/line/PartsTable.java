@@ -32,6 +32,12 @@ public final class PartsTable implements TableMaker {
     return OnPaper.ALWAYS;
   }
 
+  /** What is bought in another year is counted there. */
+  @Override
+  public boolean isByPart() {
+    return true;
+  }
+
   @Override
   public Table make(Plan plan, Facts facts) {
     Table.Builder table =

@@ -16,6 +16,7 @@ import org.codehaus.groovy.ast.ClassNode;
 import org.codehaus.groovy.ast.MethodNode;
 import org.codehaus.groovy.ast.expr.ConstantExpression;
 import org.codehaus.groovy.ast.expr.Expression;
+import org.codehaus.groovy.transform.stc.StaticTypesMarker;
 import yardloom.kernel.problem.Nearest;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.unit.Unit;
@@ -275,6 +276,14 @@ final class LateCalls {
         .filter(m -> receiver.length == 0 || m.getParameterTypes()[0].isAssignableFrom(receiver[0]))
         .filter(m -> Modifier.isStatic(m.getModifiers()))
         .findFirst();
+  }
+
+  /** A strict cast around a value of which only the running script knows the kind. */
+  static Expression taken(Expression value, Class<?> kind) {
+    ClassNode type = ClassHelper.make(kind);
+    Expression cast = Tree.cast(value, type, value);
+    cast.putNodeMetaData(StaticTypesMarker.INFERRED_TYPE, type);
+    return cast;
   }
 
   Found instance(Expression from, Class<?> receiver, Method method, List<Expression> arguments) {

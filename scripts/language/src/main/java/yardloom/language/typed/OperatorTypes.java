@@ -1,6 +1,7 @@
 package yardloom.language.typed;
 
 import java.lang.reflect.Method;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -58,6 +59,9 @@ public final class OperatorTypes {
   LateCalls.Found resolve(Planned.Late call, List<Class<?>> given) {
     LateCalls.Found found = find(call.name(), call.operands(), given);
     if (found == null) {
+      found = withPartOfRow(call, given);
+    }
+    if (found == null) {
       String a = TypeWords.a(given.get(0));
       String b = given.size() > 1 ? TypeWords.a(given.get(1)) : "";
       boolean unknown = given.contains(Object.class);
@@ -71,6 +75,29 @@ public final class OperatorTypes {
                   : mixed ? "; declare its type first, as in Length depth = row[1]" : ""));
     }
     return found;
+  }
+
+  /**
+   * A value out of a row of several kinds, compared with a length or added to one, is taken for a
+   * length; when the script runs, a row that has something else there is told.
+   */
+  private LateCalls.Found withPartOfRow(Planned.Late call, List<Class<?>> given) {
+    boolean sum = call.name().equals("plus") || call.name().equals("minus");
+    if (given.size() != 2 || !sum && !ORDERS.contains(call.name())) {
+      return null;
+    }
+    int part = isMixed(given.get(0)) ? 0 : 1;
+    Class<?> other = given.get(1 - part);
+    boolean known = TypeWords.isNumber(other) || ScriptTypes.isQuantity(other);
+    if (!isMixed(given.get(part)) || !known && !(other == String.class && !sum)) {
+      return null;
+    }
+    Class<?> kind = TypeWords.isNumber(other) ? Number.class : other;
+    List<Expression> operands = new ArrayList<>(call.operands());
+    operands.set(part, LateCalls.taken(operands.get(part), kind));
+    List<Class<?>> kinds = new ArrayList<>(given);
+    kinds.set(part, kind);
+    return find(call.name(), operands, kinds);
   }
 
   private LateCalls.Found find(String sign, List<Expression> operands, List<Class<?>> given) {

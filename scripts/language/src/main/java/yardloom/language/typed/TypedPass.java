@@ -247,10 +247,16 @@ public final class TypedPass extends StaticCompilationVisitor {
         && (given.isAssignableFrom(wanted) || wanted == Number.class && given == Comparable.class);
   }
 
-  /** Puts a strict cast around an argument; false if it does not stand there as it is. */
+  /**
+   * Puts a strict cast around an argument, or finds it there, since the body of a loop is read
+   * twice; false if it does not stand there as it is.
+   */
   private boolean narrowed(MethodCallExpression call, Expression given, Class<?> wanted) {
     List<Expression> arguments = ((ArgumentListExpression) call.getArguments()).getExpressions();
     for (int i = 0; i < arguments.size(); i++) {
+      if (arguments.get(i) instanceof CastExpression cast && cast.getExpression() == given) {
+        return true;
+      }
       if (arguments.get(i) == given) {
         ClassNode type = ClassHelper.make(wanted);
         CastExpression cast = Tree.cast(given, type, given);

@@ -28,6 +28,7 @@ public final class Help {
         : switch (type.getSimpleName()) {
           case "String" -> "text";
           case "Boolean" -> "true/false";
+          case "Object" -> "value";
           case "Number", "Integer", "Double" -> "number";
           default -> type.getSimpleName().toLowerCase(Locale.ROOT);
         };

@@ -84,20 +84,49 @@ class LoopedRowsTest {
     assertTrue(run.err().contains("got a text"), run.err());
   }
 
-  /** A value of a row may be asked what it is; sums need its type first. */
+  /**
+   * A value of a row is taken for what it is compared with or added to: 40 ft is more than 35 ft,
+   * the bed lies at 40 - 2 ft and is 4 + 1 ft deep, 20 × 5 ft = 100 sq ft; both depths are 7.5 ft.
+   */
   @Test
-  void valueOfARow_isComparedButNotReckonedWith() throws IOException {
+  void valueOfARow_isComparedAndAdded() throws IOException {
     Run run =
         checked(
             ROWS
-                + "for (row in rows) { if (row[0] == 'north') { bed(\"bed ${row[0]}\", rect(5.ft,"
-                + " row[3], 20.ft, row[1])) } }\n");
+                + "Length sum = 0.ft\n"
+                + "for (row in rows) {\n"
+                + "  sum = sum + row[1]\n"
+                + "  if (row[0] == 'north' && row[3] > 35.ft && row[2] > 'a' && row[4] <= 2) {\n"
+                + "    bed(row[0], rect(5.ft, row[3] - 2.ft, 20.ft, 1.ft + row[1]))\n"
+                + "  }\n"
+                + "}\n"
+                + "if (sum == 7.5.ft) { note 'sum', at: point(1.ft, 1.ft) }\n"
+                + "for (row in rows.findAll { it[3] < 35.ft }) {\n"
+                + "  bed(\"${row[0]} too\", rect(5.ft, row[3], 20.ft, 2.ft))\n"
+                + "}\n");
     assertEquals(ExitCode.FINE, run.code(), run.out() + run.err());
     String beds = Run.files(dir.resolve("yardloom-out/rows")).get("tables/beds.csv");
-    assertTrue(beds.contains("bed north") && !beds.contains("bed south"), beds);
-    Run sum = checked(ROWS + "for (row in rows) { def twice = row[1] * 2 }\n");
-    assertEquals(ExitCode.PLAN, sum.code(), sum.out());
-    assertTrue(sum.err().contains("as in Length depth = row[1]"), sum.err());
+    assertTrue(beds.matches("(?s).*north,[^\n]*\\b100\\b.*"), beds);
+    assertTrue(beds.contains("south too") && !beds.contains("north too"), beds);
+  }
+
+  /** Twice a value of unknown kind is of unknown kind; half of none is nothing. */
+  @Test
+  void valueOfARow_isMultipliedOnceItsTypeIsSaid() throws IOException {
+    Run run = checked(ROWS + "for (row in rows) { def twice = row[1] * 2 }\n");
+    assertEquals(ExitCode.PLAN, run.code(), run.out());
+    assertTrue(run.err().contains("as in Length depth = row[1]"), run.err());
+  }
+
+  @Test
+  void rowOfAnotherKind_isToldWhereItIsAdded() throws IOException {
+    Run run =
+        checked(
+            ROWS.replace("30.ft, 3", "'far', 3")
+                + "for (row in rows) { note row[0], at: point(1.ft, row[3] + 1.ft) }\n");
+    assertEquals(ExitCode.PLAN, run.code(), run.out());
+    assertTrue(run.err().contains("rows.groovy:4"), run.err());
+    assertTrue(run.err().contains("needs a length, such as 4.ft; got a text"), run.err());
   }
 
   /** What can never be right is refused before anything runs. */

@@ -90,8 +90,15 @@ class NewDoorsAttackTest {
             dir.resolve("attack.groovy"), YARD + attack.text().replace("BED {", BED));
   }
 
+  private List<String> files() throws IOException {
+    try (Stream<Path> files = Files.walk(dir)) {
+      return files.map(Path::toString).sorted().toList();
+    }
+  }
+
   private void attempt(Attack attack) throws IOException {
     Path plan = written(attack);
+    List<String> before = files();
     List<Problem> found = runner.check(plan);
     PlanException thrown =
         assertThrows(PlanException.class, () -> runner.run(plan, Map.of()), "it ran");
@@ -99,6 +106,11 @@ class NewDoorsAttackTest {
     assertTrue(
         thrown.problems().stream().anyMatch(p -> p.place().line() == attack.line()),
         thrown.getMessage());
+    if (attack.fate().equals("refused")) {
+      assertTrue(
+          found.stream().anyMatch(p -> p.place().line() == attack.line()), "refused elsewhere");
+    }
+    assertEquals(before, files(), "something was written");
     for (Problem problem : thrown.problems()) {
       assertFalse(problem.code() == ProblemCode.INTERNAL, problem.toString());
       assertTrue(problem.message().length() < 5_000, "a message without end");

@@ -28,15 +28,20 @@ final class GotFigures {
     byList.put(list, ids);
   }
 
-  /** Rows of lists with a file that has nothing of them, and figures of rows that are no more. */
+  /**
+   * Rows of lists with a file that has nothing of them, and figures of rows that are no more. A
+   * list that says through what its rows are held has some of them in other lists of its room.
+   */
   List<String> apart(Map<String, List<Map<String, String>>> lists) {
     List<String> apart = new ArrayList<>();
     byList.forEach(
         (list, ids) -> {
           TreeSet<String> rows = new TreeSet<>();
           lists.getOrDefault(list, List.of()).forEach(r -> rows.add(r.get("id")));
+          boolean partly =
+              lists.getOrDefault(list, List.of()).stream().anyMatch(r -> r.containsKey("through"));
           rows.stream()
-              .filter(id -> !ids.containsKey(id))
+              .filter(id -> !partly && !ids.containsKey(id))
               .forEach(id -> apart.add(list + " " + id));
           ids.keySet().stream()
               .filter(id -> !rows.contains(id))
@@ -67,7 +72,8 @@ final class GotFigures {
 
   private List<Got> of(String list, Map<String, String> row, List<Map<String, String>> rows) {
     String id = row.get("id");
-    List<Got> all = byList.containsKey(list) ? byList.get(list).get(id) : elsewhere(list, id);
+    List<Got> own = byList.getOrDefault(list, Map.of()).get(id);
+    List<Got> all = own == null ? elsewhere(list, id) : own;
     List<Map<String, String>> named = rows.stream().filter(r -> r.get("id").equals(id)).toList();
     if (all == null || named.size() < 2) {
       return all == null ? List.of() : all;
