@@ -48,7 +48,7 @@ public final class HouseholdTables implements TableMaker {
   public static HouseholdTables establishment() {
     return new HouseholdTables(
         ESTABLISHMENT,
-        "The first 45 days",
+        "45 days from planting",
         "establishment.csv",
         Column.text("days", "Days"),
         Column.text("look", "If you see"),
@@ -83,8 +83,8 @@ public final class HouseholdTables implements TableMaker {
             .map(s -> s.id().name())
             .toList();
     return bays.isEmpty()
-        ? "No bay is drawn on the plan: keep a place of 4 by 4 ft (1.2 by 1.2 m) for one, by a path,"
-            + " off walls and windows."
+        ? "No bay is drawn on the plan: keep a place of 4 by 4 ft (1.2 by 1.2 m) for one, by a"
+            + " path, off walls and windows."
         : "On the plan: " + NameRuns.text(bays) + ".";
   }
 
@@ -154,9 +154,6 @@ public final class HouseholdTables implements TableMaker {
       table.row(columns.stream().map(c -> Cell.text(row.text(c.id()))).toList());
       Source source = CareRow.sources().cited(row, "source");
       sources.add(source.cite());
-    }
-    if (id.equals(ESTABLISHMENT)) {
-      table.note("Days count from each day of planting.");
     }
     if (id.equals(BAY)) {
       table.note(bays(plan));

@@ -88,7 +88,7 @@ class HouseholdTest {
     assertEquals(List.of("first-days", "care-hours", "weeds-through"), ids);
     assertTrue(page.panels().get(0) instanceof Panel.Figure);
     Table first = ((Panel.TableBlock) page.panels().get(1)).table();
-    assertEquals(List.of("Days count from each day of planting."), first.notes());
+    assertEquals(List.of(), first.notes());
     // Eleven are shipped: this yard has no drip to look at, and its ground is not chips alone.
     assertEquals(9, first.rows().size());
     assertEquals(
