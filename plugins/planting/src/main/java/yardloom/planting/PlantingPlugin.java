@@ -220,7 +220,7 @@ public final class PlantingPlugin implements YardPlugin {
     }
     return List.of(
         new Caution(
-                "Parts harm people or animals, how says the report: "
+                "Parts harm people or animals, see the report: "
                     + String.join(", ", harmful)
                     + ".",
                 Source.commonPractice("cautions of the plant catalogue"))
