@@ -24,7 +24,7 @@ def ground = levels(contours: 0.5.m) {
 }
 
 building 'house', rect(5.m, 1.6.m, 8.m, 7.5.m), eaves: 6.m, roof: 'flat'
-building 'north neighbor', rect(4.m, 9.6.m, 9.m, 6.m), eaves: 6.m, roof: 'flat', neighbour: true
+building 'north neighbour', rect(4.m, 9.6.m, 9.m, 6.m), eaves: 6.m, roof: 'flat', neighbour: true
 fence 'rear fence', line([point(13.m, 9.1.m), point(30.2.m, 9.2.m), point(30.3.m, 0.3.m)]), height: 1.8.m, openness: 0.2
 tap 'garden tap', point(13.1.m, 2.m), source: 'mains'
 utility 'gas line', line([point(0.m, 8.3.m), point(5.m, 8.3.m)]), carries: 'gas', clearance: 600.mm

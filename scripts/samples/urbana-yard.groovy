@@ -3,7 +3,7 @@ plan 'Urbana yard', client: 'demo household', author: 'demo', date: '2026-03-01'
 site 'Urbana, Illinois', latitude: 40.11.deg, longitude: -88.21.deg, elevation: 222.m, zone: 'America/Chicago'
 climate 'urbana-il'; formerLawn 'cool season'
 frost last: '04-25', first: '10-14', source: 'demo figures, ask the state climatologist'
-hardinessZone '6a', source: 'demo figure, look it up on the zone map'; demonstrationPrices()
+contact 'Site foreman', phone: '555-0100', onSite: true; hardinessZone '6a', source: 'demo figure, look it up on the zone map'; demonstrationPrices()
 include 'regional/tallgrass-flats'
 soilNamed 'Catlin silt loam', depth: 24.inch
 def bedWidth = param('bedWidth', 4.ft, 'width of the berry and kitchen beds')

@@ -23,7 +23,7 @@ localPrice 'wood-chip mulch', likely: 12, low: 0, high: 24, unit: 'yd3',
   source: publication('Price of chips, invented for demonstration; ask the yard-waste site', by: 'invented', seen: 'memory')
 
 // Codes to check.
-localRule 'digging', 'Illinois: ask the one-call centre (811) for marks at least 3 days, and no more than 10, before any digging; weekends and holidays do not count. In Chicago another centre answers. Private lines are not marked; dig by hand near marks.',
+localRule 'digging', 'Illinois: call 811 (Chicago has its own centre) 3 to 10 working days before; private lines stay unmarked.',
   source: publication('Click before you dig', by: 'JULIE, the Illinois one-call centre', where: 'submit a request', seen: 'read')
 localRule 'drain tile', 'Drummer soils are poorly drained and much of this land is drained by buried tile: ask the owner or the drainage district where it lies before digging or planting trees, and do not cut it.',
   source: publication('Proposed state soil: about Drummer silty clay loam', by: 'USDA-NRCS Illinois (drainage read; tile from memory)', where: 'state soil page', seen: 'memory')

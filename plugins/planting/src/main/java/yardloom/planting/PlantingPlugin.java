@@ -222,7 +222,7 @@ public final class PlantingPlugin implements YardPlugin {
     }
     return List.of(
         new Caution(
-                "Parts of these harm people or animals, see the planting table: "
+                "Parts harm people or animals, see the report: "
                     + String.join(", ", harmful)
                     + ".",
                 Source.commonPractice("cautions of the plant catalogue"))

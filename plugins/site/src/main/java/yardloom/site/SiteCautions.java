@@ -18,9 +18,9 @@ public final class SiteCautions {
     List<Caution> cautions = new ArrayList<>();
     cautions.add(
         practice(
-            "Before any digging have buried utilities located and marked"
+            "Before digging have buried lines marked"
                 + DigCalls.inBrackets(plan)
-                + "; dig by hand near the marks. Lines drawn here are no proof."));
+                + "; dig by hand near marks."));
     cautions.add(
         practice(
             "Not a survey. Check lot lines, setbacks, easements and measures on site; local codes"
@@ -50,6 +50,7 @@ public final class SiteCautions {
                   + " ground."));
     }
     if (has(plan, Element.Utility.class)) {
+      cautions.add(practice("Utility lines drawn here are no proof of where they lie."));
       cautions.add(
           practice("Work near overhead or gas lines only as the utility allows; ask it first."));
     }

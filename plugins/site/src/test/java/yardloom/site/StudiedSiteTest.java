@@ -141,10 +141,10 @@ class StudiedSiteTest {
   void sides_areListedCounterClockwise() {
     assertEquals(
         List.of(
-            "south | 20.00 | N 90°00'00\" E | unstated | 0.00 | ",
-            "east | 30.00 | N 00°00'00\" E | unstated | 0.00 | ",
-            "north | 20.00 | N 90°00'00\" W | unstated | 0.00 | ",
-            "west | 30.00 | S 00°00'00\" E | unstated | 0.00 | "),
+            "south | 20.00 | N 90°00' E | unstated | 0.00 | ",
+            "east | 30.00 | N 00°00' E | unstated | 0.00 | ",
+            "north | 20.00 | N 90°00' W | unstated | 0.00 | ",
+            "west | 30.00 | S 00°00' E | unstated | 0.00 | "),
         PaintedYard.printed(yard.study(), "lot-sides"));
   }
 
@@ -190,7 +190,7 @@ class StudiedSiteTest {
   void cautions_areThoseThatTheThingsOnThePlanCallFor() {
     assertEquals(Spi.LEVEL, new SitePlugin().spiLevel());
     List<String> always = beginnings();
-    assertEquals(List.of("Before any d", "Not a survey"), always);
+    assertEquals(List.of("Before diggi", "Not a survey"), always);
     LevelWords.swale(yard.in, "Ditch", Line.between(p(2, 23), p(8, 23)), m(0.5), m(0.25), 3, null);
     assertTrue(beginnings().contains("Structures, "));
     tree("Oak", 3, 4, 0.4, true);
@@ -198,11 +198,12 @@ class StudiedSiteTest {
     BuiltWords.utility(yard.in, "Main", Line.between(p(2, 1), p(2, 9)), "gas", m(0.5));
     assertEquals(
         List.of(
-            "Before any d",
+            "Before diggi",
             "Not a survey",
             "Keep ground ",
             "Structures, ",
             "Under trees ",
+            "Utility line",
             "Work near ov"),
         beginnings());
     assertTrue(

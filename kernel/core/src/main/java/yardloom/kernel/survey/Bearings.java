@@ -6,6 +6,7 @@ import java.util.regex.Pattern;
 import yardloom.kernel.problem.PlanException;
 import yardloom.kernel.problem.ProblemCode;
 import yardloom.kernel.unit.Angle;
+import yardloom.kernel.unit.Length;
 
 /**
  * Directions as deeds write them.
@@ -28,6 +29,9 @@ public final class Bearings {
       Pattern.compile("az(?:imuth)?\\.?\\s*" + ANGLE, Pattern.CASE_INSENSITIVE);
   private static final Pattern CARDINAL =
       Pattern.compile("(?:due\\s+)?(north|east|south|west)", Pattern.CASE_INSENSITIVE);
+
+  /** As much of {@code 28°49'34"} as has no seconds. */
+  private static final int MINUTES = "28°49'".length();
 
   private Bearings() {}
 
@@ -100,12 +104,32 @@ public final class Bearings {
 
   /** The quadrant bearing to the nearest second: {@code N 45°00'00" W}. */
   public static String quadrant(Angle azimuth) {
+    return quadrant(azimuth, 1);
+  }
+
+  /**
+   * The quadrant bearing of a line as fine as tapes tell it, {@code N 45°05' W}: to the nearest 1,
+   * 5, 10 or 30 minutes, none finer than the angle by which {@code error} at one end turns a line
+   * of that length; a line no longer than the error to the nearest 30 minutes.
+   */
+  public static String quadrant(Angle azimuth, Length length, Length error) {
+    double turned =
+        length.metres() <= error.metres()
+            ? Double.MAX_VALUE
+            : Math.toDegrees(StrictMath.atan2(error.metres(), length.metres())) * 60;
+    int minutes = turned <= 1 ? 1 : turned <= 5 ? 5 : turned <= 10 ? 10 : 30;
+    return quadrant(azimuth, 60L * minutes);
+  }
+
+  private static String quadrant(Angle azimuth, long step) {
     double full = 360 * 3600;
-    long sec = Math.round(((azimuth.degrees() * 3600) % full + full) % full) % (360 * 3600);
+    long sec =
+        Math.round(((azimuth.degrees() * 3600) % full + full) % full / step) * step % (360 * 3600);
     boolean north = sec <= 90 * 3600 || sec >= 270 * 3600;
     boolean east = sec <= 180 * 3600;
     long acute = north ? (east ? sec : 360 * 3600 - sec) : Math.abs(180 * 3600 - sec);
-    return (north ? "N " : "S ") + dms(acute) + (east ? " E" : " W");
+    String angle = step < 60 ? dms(acute) : dms(acute).substring(0, MINUTES);
+    return (north ? "N " : "S ") + angle + (east ? " E" : " W");
   }
 
   /** An angle to the nearest second: {@code 28°49'34"}. */

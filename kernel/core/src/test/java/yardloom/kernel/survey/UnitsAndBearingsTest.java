@@ -124,6 +124,26 @@ class UnitsAndBearingsTest {
     assertEquals(azimuth.degrees(), Bearings.parse(Bearings.quadrant(azimuth)).degrees(), 1e-9);
   }
 
+  /**
+   * Half an inch over 120 ft is 0.5/1440 = 0.00034722 rad = 1.19 minutes, so to 5; over 200 ft 0.72
+   * minutes, so to 1; over 30 ft 4.8 minutes, to 5; over 20 ft 7.2, to 10; over 10 ft 14.3, to 30.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "120, 0.0103, N 00°00' E",
+    "120, 359.95, N 00°05' W",
+    "200, 45.7126, N 45°43' E",
+    "30, 134.45, S 45°35' E",
+    "20, 225.10, S 45°10' W",
+    "10, 269.70, S 89°30' W",
+    "10, 359.90, N 00°00' E",
+    "0, 90, N 90°00' E"
+  })
+  void quadrant_ofALine_isNoFinerThanItsTape(double feet, double degrees, String written) {
+    assertEquals(
+        written, Bearings.quadrant(Angle.degrees(degrees), Length.feet(feet), Length.inches(0.5)));
+  }
+
   /** 0.826111 × 60 are 49.5667 minutes, 0.5667 × 60 are 34 seconds; 0.036 seconds short is full. */
   @ParameterizedTest
   @CsvSource({"1.5, 01°30'00\"", "28.826111, 28°49'34\"", "179.99999, 180°00'00\""})

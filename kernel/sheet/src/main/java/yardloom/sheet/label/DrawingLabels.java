@@ -239,7 +239,14 @@ public final class DrawingLabels {
 
   private LabelRequest request(Waiting w) {
     return new LabelRequest(
-        w.anchor(), width(w), height(w), w.rank(), w.stand(), w.upright(), w.ground());
+        w.anchor(),
+        width(w),
+        height(w),
+        w.rank(),
+        w.stand(),
+        w.upright(),
+        w.ground(),
+        w.bold() && w.ground().isPresent());
   }
 
   private double width(Waiting w) {

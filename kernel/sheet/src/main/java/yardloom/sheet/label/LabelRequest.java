@@ -14,6 +14,7 @@ import yardloom.sheet.paper.Xy;
  * @param stand whether it had better stand centred on its point
  * @param upright whether its lines run up the sheet when it does
  * @param ground what it names, if that is more than a point
+ * @param solid whether nothing else of the drawing is in that ground, as in a house
  */
 record LabelRequest(
     Xy anchor,
@@ -22,7 +23,18 @@ record LabelRequest(
     int rank,
     Anchor stand,
     boolean upright,
-    Optional<Footprint> ground) {
+    Optional<Footprint> ground,
+    boolean solid) {
+  LabelRequest(
+      Xy anchor,
+      double widthMm,
+      double heightMm,
+      int rank,
+      Anchor stand,
+      boolean upright,
+      Optional<Footprint> ground) {
+    this(anchor, widthMm, heightMm, rank, stand, upright, ground, false);
+  }
 
   boolean isNumber() {
     return stand == Anchor.POINT;

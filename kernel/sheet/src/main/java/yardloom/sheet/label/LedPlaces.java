@@ -29,6 +29,9 @@ final class LedPlaces {
   /** The more so if it names a ground itself; what names a point is read at its leader. */
   private static final double GROUND_ON_GROUND = 20;
 
+  /** The more so in a house, in which nothing of the yard is. */
+  private static final double IN_SOLID_GROUND = 20;
+
   /** What costs more than this stands badly: a free place further off may be better. */
   static final double FAR = 45;
 
@@ -110,11 +113,13 @@ final class LedPlaces {
         p.more(() -> space.linework().crossingCost(led.leader().from(), led.leader().to()));
     return best.orCheaper(
         new LabelSpot(p.box(), Optional.of(led.leader()), false),
-        cost + (foreign ? onForeignGround(request) : 0) + crossed);
+        cost + (foreign ? onForeignGround(p.box(), request) : 0) + crossed);
   }
 
-  private static double onForeignGround(LabelRequest request) {
-    return ON_FOREIGN_GROUND + (request.ground().isPresent() ? GROUND_ON_GROUND : 0);
+  private double onForeignGround(Box box, LabelRequest request) {
+    return ON_FOREIGN_GROUND
+        + (request.ground().isPresent() ? GROUND_ON_GROUND : 0)
+        + (rivals.isInSolidGround(box, request) ? IN_SOLID_GROUND : 0);
   }
 
   /** From the point, or from just inside the edge of the ground where that is nearest. */

@@ -29,6 +29,14 @@ final class Rivals {
     return !request.isNumber() && isOnGroundOfOthers(box, request);
   }
 
+  /** A house is no place for the name of what stands at its wall. */
+  boolean isInSolidGround(Box box, LabelRequest request) {
+    return all.stream()
+        .filter(r -> r.solid() && isRival(r, request))
+        .flatMap(r -> r.ground().stream())
+        .anyMatch(g -> g.distance(box) == 0 && !isWellInside(g, request.anchor()));
+  }
+
   private boolean isOnGroundOfOthers(Box box, LabelRequest request) {
     for (LabelRequest r : all) {
       if (r.ground().isPresent() && !box.isFurtherThan(0, r.ground().get().bounds())) {

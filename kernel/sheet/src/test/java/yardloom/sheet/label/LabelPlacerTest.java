@@ -156,6 +156,32 @@ class LabelPlacerTest {
     return new LabelPlacer(new LabelSpace(PAGE)).place(List.of(name)).get(0).orElseThrow();
   }
 
+  /** A tap at the wall between a house and a lawn that both are named: its name is in the lawn. */
+  @Test
+  void nameAtAWall_isNotInTheHouse() {
+    Xy tap = PAGE.centre();
+    Footprint house =
+        new Footprint(
+            List.of(tap.plus(-140, 0), tap.plus(140, 0), tap.plus(140, 108), tap.plus(-140, 108)));
+    Footprint lawn =
+        new Footprint(
+            List.of(
+                tap.plus(-140, -108), tap.plus(140, -108), tap.plus(140, 0), tap.plus(-140, 0)));
+    LabelRequest houses =
+        new LabelRequest(tap.plus(0, 25), 12, 4, 1, Anchor.CENTRE, false, Optional.of(house), true);
+    LabelRequest lawns =
+        new LabelRequest(tap.plus(0, -25), 20, 3, 3, Anchor.CENTRE, false, Optional.of(lawn));
+    LabelRequest taps = new LabelRequest(tap, 14, 3, 2, Anchor.NEAR, false, Optional.empty());
+    LabelSpace space = new LabelSpace(PAGE);
+    // Lines of eaves and beds run under most places of the lawn, none in the house.
+    for (double y = -104.5; y < 0; y += 3) {
+      space.avoid(tap.plus(-140, y), tap.plus(140, y));
+    }
+    LabelSpot spot =
+        new LabelPlacer(space).place(List.of(houses, lawns, taps)).get(2).orElseThrow();
+    assertTrue(spot.box().bottom() <= tap.y(), spot.toString());
+  }
+
   @Property(tries = 30, seed = "20261125")
   void labels_sameRequestsTwice_standTheSame(@ForAll("requests") List<LabelRequest> requests) {
     assertEquals(

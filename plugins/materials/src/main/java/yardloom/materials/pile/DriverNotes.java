@@ -76,21 +76,21 @@ public final class DriverNotes {
     return others.isEmpty()
         ? Optional.empty()
         : Optional.of(
-            "Also on \""
+            "Drop zone "
                 + piles.get(0).spot().name()
-                + "\", each load once the heap before it is spread: "
+                + " too, each load once the heap before it is spread: "
                 + String.join("; ", others)
                 + ".");
   }
 
   private static String describe(DropPile pile, UnitSystem units) {
-    return "Drop "
+    return "Drop zone "
+        + pile.spot().name()
+        + ": "
         + Say.volume(pile.load().value(), units)
         + " of "
         + pile.spot().material().title()
-        + " on \""
-        + pile.spot().name()
-        + "\": a "
+        + ", a "
         + pile.form()
         + " about "
         + Say.distance(pile.width(), units)

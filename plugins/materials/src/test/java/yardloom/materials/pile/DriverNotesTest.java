@@ -57,12 +57,12 @@ class DriverNotesTest {
     List<String> notes = DriverNotes.of(plan, PlanKit.run(plan));
     assertEquals(8, notes.size());
     assertEquals(
-        "Drop 10 cu yd of wood-chip mulch on \"drive\": a cone about 14 ft wide, 14 ft long and 5.3 ft"
-            + " high. The way in is 9 ft wide.",
+        "Drop zone drive: 10 cu yd of wood-chip mulch, a cone about 14 ft wide, 14 ft long and 5.3"
+            + " ft high. The way in is 9 ft wide.",
         notes.get(1));
     // 1000 sq ft at 1 in are 3.09 cu yd, 3.40 with a tenth more.
     assertEquals(
-        "Also on \"drive\", each load once the heap before it is spread: compost, 3.5 cu yd.",
+        "Drop zone drive too, each load once the heap before it is spread: compost, 3.5 cu yd.",
         notes.get(2));
     assertTrue(notes.get(3).contains("need 20 ft of room"), notes.get(3));
     assertTrue(notes.get(4).startsWith("On this lot: ") && notes.get(4).contains("power"));

@@ -10,7 +10,9 @@ import yardloom.kernel.draw.SheetPlan;
 import yardloom.kernel.fact.FactKey;
 import yardloom.kernel.fact.Facts;
 import yardloom.kernel.plan.Plan;
+import yardloom.kernel.table.OnPaper;
 import yardloom.kernel.table.PartTables;
+import yardloom.kernel.table.Table;
 import yardloom.kernel.table.TableMaker;
 
 /**
@@ -37,18 +39,22 @@ public final class HouseholdSheet implements SheetMaker {
     if (acts.isEmpty()) {
       return List.of();
     }
-    Stream<Panel> tables =
+    Stream<Panel.TableBlock> tables =
         Stream.<TableMaker>of(
                 HouseholdTables.establishment(), new CareHoursTable(), HouseholdTables.weeds())
-            .map(m -> PartTables.forSheet(m, plan, facts))
-            .filter(t -> !t.isEmpty())
-            .map(Panel.TableBlock::new);
+            .map(m -> block(m, PartTables.forSheet(m, plan, facts)))
+            .filter(b -> !b.table().isEmpty());
     return List.of(
         new SheetPlan(
             NUMBER,
             "care",
             "Care of the garden",
             SheetPlan.Format.BOOKLET,
-            Stream.concat(Stream.of(CareFigure.of(acts)), tables).toList()));
+            Stream.<Panel>concat(Stream.of(CareFigure.of(acts)), tables).toList()));
+  }
+
+  /** Hours and weeds stand in the report as well: no page is opened for them. */
+  private static Panel.TableBlock block(TableMaker maker, Table table) {
+    return new Panel.TableBlock(table, maker.onPaper() != OnPaper.ALWAYS);
   }
 }

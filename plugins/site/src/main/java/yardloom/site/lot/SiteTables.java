@@ -16,15 +16,20 @@ import yardloom.kernel.table.Measure;
 import yardloom.kernel.table.Table;
 import yardloom.kernel.unit.Angle;
 import yardloom.kernel.unit.Area;
+import yardloom.kernel.unit.Length;
 import yardloom.kernel.vocab.Choices;
 import yardloom.site.element.Covering;
 import yardloom.site.element.Sources;
 import yardloom.site.setback.LotGround;
+import yardloom.site.survey.SurveyNotes;
 
 /** The tables of the site. */
 public final class SiteTables {
   /** So many corners are printed with their area, so that it can be worked out again. */
   private static final int MOST_CORNERS = 24;
+
+  /** A tape reads to a quarter of an inch, at both ends of a side. */
+  private static final Length BOTH_ENDS = Length.inches(0.5);
 
   private SiteTables() {}
 
@@ -44,22 +49,27 @@ public final class SiteTables {
                 table.row(
                     Cell.text(edge.name()),
                     Cell.of(edge.arc().map(a -> a.length()).orElse(edge.line().length())),
-                    Cell.text(bearing(edge.line().start(), edge.line().end())),
+                    Cell.text(bearing(plan, edge.line().start(), edge.line().end())),
                     Cell.text(Choices.text(edge.role())),
                     Cell.of(Derived.given(edge.setback(), "setback", lot.place())),
                     Cell.text(edge.rule()));
               }
             });
     return table
-        .note("Bearings run counter-clockwise around the lot; north is the plan's up direction.")
+        .note(
+            "Bearings run counter-clockwise around the lot; north is the plan's up direction."
+                + " They are given as fine as tapes or the deed tell them.")
         .note("Setbacks are as stated in the plan; verify them with the local code.")
         .build();
   }
 
-  private static String bearing(Point a, Point b) {
+  private static String bearing(Plan plan, Point a, Point b) {
     double east = b.x().minus(a.x()).metres();
     double north = b.y().minus(a.y()).metres();
-    return Bearings.quadrant(Angle.degrees(Math.toDegrees(StrictMath.atan2(east, north))));
+    Angle azimuth = Angle.degrees(Math.toDegrees(StrictMath.atan2(east, north)));
+    // A deed's own bearings are to be found again, to the minute.
+    boolean deed = !plan.attributes().all(SurveyNotes.DEEDS).isEmpty();
+    return Bearings.quadrant(azimuth, a.distance(b), deed ? Length.ZERO : BOTH_ENDS);
   }
 
   public static Table areas(Plan plan) {
@@ -87,8 +97,8 @@ public final class SiteTables {
         "Limits on the buildable area",
         lot.get(),
         parts,
-        "Ground that several rules take is counted for the first of them. Rules are as stated in the"
-            + " plan; verify them with the local code.");
+        "Ground that several rules take is counted for the first of them. Rules are as stated in"
+            + " the plan; verify them with the local code.");
   }
 
   private static Table parts(

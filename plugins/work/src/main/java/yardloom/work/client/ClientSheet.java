@@ -277,15 +277,12 @@ public final class ClientSheet implements SheetMaker {
 
   private static List<String> asks(List<DropPile> piles) {
     String spots =
-        piles.stream()
-            .map(p -> "\"" + p.spot().name() + "\"")
-            .distinct()
-            .collect(Collectors.joining(" and "));
+        piles.stream().map(p -> p.spot().name()).distinct().collect(Collectors.joining(", "));
     return List.of(
         "Have buried lines marked; tell us of private ones.",
         "Ask what the town and the owners' association allow.",
         "Tell us of wells, tanks, septic fields and lead tests.",
-        "Keep " + (spots.isEmpty() ? "the way in" : spots) + " free for deliveries.",
+        "Keep free for deliveries: " + (spots.isEmpty() ? "the way in" : spots) + ".",
         "Say which plants stay, and which weeds came back.");
   }
 }

@@ -4,6 +4,7 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -32,6 +33,7 @@ import yardloom.sheet.font.FontWidths;
 import yardloom.sheet.paper.Ink;
 import yardloom.sheet.paper.Paper;
 import yardloom.sheet.paper.Quad;
+import yardloom.sheet.paper.Type;
 import yardloom.sheet.paper.Xy;
 
 /**
@@ -148,6 +150,37 @@ class SheetMeasuresTest {
     for (ComposedSheet sheet : set(demo)) {
       assertEquals(List.of(), InkAudit.problems(sheet, FontWidths.shipped()), sheet.id());
     }
+  }
+
+  /** A caution of more than two lines is not read on site; the list of harmful plants is one. */
+  @ParameterizedTest
+  @MethodSource("yardloom.program.cli.Samples#plans")
+  void everyCaution_standsInTwoLines(String demo) {
+    List<String> longer = new ArrayList<>();
+    int cautions = 0;
+    for (ComposedSheet sheet : set(demo)) {
+      List<Ink.Group> boxes = new ArrayList<>();
+      sheet.inks().forEach(i -> groups(i, "cautions", boxes));
+      for (Ink.Group box : boxes) {
+        List<Ink.Text> lines =
+            box.inks().stream()
+                .filter(i -> i instanceof Ink.Text)
+                .map(i -> (Ink.Text) i)
+                .sorted(Comparator.comparing((Ink.Text t) -> t.at().y()))
+                .toList();
+        int run = 1;
+        for (int i = 1; i < lines.size(); i++) {
+          cautions++;
+          double step = lines.get(i).at().y() - lines.get(i - 1).at().y();
+          run = step < Type.pitch(Type.BODY) + 0.5 ? run + 1 : 1;
+          if (run > 2 && !sheet.id().equals("planting")) {
+            longer.add(sheet.id() + ": " + lines.get(i).content());
+          }
+        }
+      }
+    }
+    assertTrue(cautions > 5, "the boxes are found");
+    assertEquals(List.of(), longer);
   }
 
   @ParameterizedTest
