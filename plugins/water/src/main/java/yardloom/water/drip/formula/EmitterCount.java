@@ -20,6 +20,7 @@ import yardloom.kernel.unit.Length;
 public final class EmitterCount {
   private static final double LEFT_OVER = 0.1;
   private static final int HALVINGS = 60;
+  private static final double ROUNDING = 1e-6;
 
   private EmitterCount() {}
 
@@ -45,7 +46,8 @@ public final class EmitterCount {
         high = middle;
       }
     }
-    return Length.metres(low);
+    // A ring that is turned to start elsewhere must not lose its last outlet to rounding.
+    return Length.metres(low * (1 - ROUNDING));
   }
 
   private static int outlets(List<Line> tubes, Length spacing) {
