@@ -25,6 +25,12 @@ public final class BloomFigure {
   private static final double NAMES_M = 36;
   private static final double MONTH_M = 5;
   private static final double BAR_M = 1.5;
+
+  /**
+   * The letters of large sheets need more room than those of pages, also where it is drawn small.
+   */
+  private static final double ROW_M = 5.4;
+
   private static final double ASIDE_M = 1;
 
   /** What fits under each other on a sheet of the usual size. */
@@ -73,7 +79,7 @@ public final class BloomFigure {
   }
 
   private static Panel.Figure figure(String title, List<Map.Entry<String, List<Days>>> rows) {
-    MonthStrip strip = new MonthStrip(NAMES_M, MONTH_M, rows.size());
+    MonthStrip strip = new MonthStrip(NAMES_M, MONTH_M, ROW_M, rows.size());
     for (Map.Entry<String, List<Days>> row : rows) {
       strip.row(row.getKey());
       for (Days days : row.getValue()) {

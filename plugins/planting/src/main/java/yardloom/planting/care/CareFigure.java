@@ -17,6 +17,7 @@ public final class CareFigure {
   private static final double NAMES_M = 52;
   private static final double MONTH_M = 11;
   private static final double BAR_M = 2.8;
+  private static final double ROW_M = 4.7;
 
   private static final Style EACH =
       Style.filled("care-each", Palette.MUTED).outlined(Palette.INK, 0.18);
@@ -30,7 +31,7 @@ public final class CareFigure {
   /** The chart; without rows where there is no calendar. */
   public static Panel.Figure of(List<CareAct> acts) {
     Map<String, List<CareAct>> rows = rows(acts);
-    MonthStrip strip = new MonthStrip(NAMES_M, MONTH_M, rows.size());
+    MonthStrip strip = new MonthStrip(NAMES_M, MONTH_M, ROW_M, rows.size());
     rows.forEach(
         (name, same) -> {
           strip.row(name);

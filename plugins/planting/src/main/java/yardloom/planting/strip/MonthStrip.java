@@ -19,12 +19,6 @@ import yardloom.kernel.unit.Months;
  */
 public final class MonthStrip {
   private static final int MONTHS = 12;
-  private static final double ROW_M = 4.7;
-
-  /** Long charts have closer rows, so that what belongs beside them has room on their page. */
-  private static final int MANY = 28;
-
-  private static final double CLOSE_ROW_M = 4.4;
   private static final double LETTERS_MM = 2;
 
   /** Months narrower than that have their first letter only. */
@@ -49,12 +43,13 @@ public final class MonthStrip {
    *
    * @param namesM how wide names are
    * @param monthM how wide each month is
+   * @param rowM how high each row is; names have to find room in rows a little lower than that
    * @param rows how many rows it will have
    */
-  public MonthStrip(double namesM, double monthM, int rows) {
+  public MonthStrip(double namesM, double monthM, double rowM, int rows) {
     this.namesM = namesM;
     this.monthM = monthM;
-    rowM = rows > MANY ? CLOSE_ROW_M : ROW_M;
+    this.rowM = rowM;
     middleM = rowM / 2;
     for (int month = 0; month <= MONTHS; month++) {
       double x = namesM + month * monthM;

@@ -25,7 +25,7 @@ import yardloom.planting.catalogue.PlantCatalogue;
 import yardloom.planting.harvest.HarvestSeason;
 
 /**
- * Bloom and harvest on the planting sheet: names take 36 mm, each month 5 mm, each row 4.7 mm; one
+ * Bloom and harvest on the planting sheet: names take 36 mm, each month 5 mm, each row 5.4 mm; one
  * metre of the figure stands for 1 mm.
  */
 class BloomFigureTest {
@@ -55,7 +55,7 @@ class BloomFigureTest {
    * Strawberries bloom from the last frost, 25 April, to 20 May and are picked from 25 May, 30 days
    * after it, to 24 June (catalogue rows, recalled): 36 + 5 × (3 + 24/30) = 55 to 36 + 5 × (4 +
    * 20/31) = 59.23; 36 + 5 × (4 + 24/31) = 59.87 to 36 + 5 × (5 + 24/30) = 65. They are the first
-   * row, whose middle is 2.35 down, bloom 1 above it, picking 1 below, each 1.5 high. Tomatoes are
+   * row, whose middle is 2.7 down, bloom 1 above it, picking 1 below, each 1.5 high. Tomatoes are
    * picked only.
    */
   @Test
@@ -68,12 +68,12 @@ class BloomFigureTest {
     Envelope bloom = bar(figure, "garden strawberry, in bloom");
     assertEquals(55, bloom.getMinX(), 1e-6);
     assertEquals(36 + 5 * (4 + 20 / 31.0), bloom.getMaxX(), 1e-6);
-    assertEquals(-2.35 + 1 - 0.75, bloom.getMinY(), 1e-6);
+    assertEquals(-2.7 + 1 - 0.75, bloom.getMinY(), 1e-6);
     Envelope picked = bar(figure, "garden strawberry, picked");
     assertEquals(36 + 5 * (4 + 24 / 31.0), picked.getMinX(), 1e-6);
     assertEquals(65, picked.getMaxX(), 1e-6);
-    assertEquals(-2.35 - 1 - 0.75, picked.getMinY(), 1e-6);
-    assertTrue(bar(figure, "tomato, picked").getMaxY() < -4.7);
+    assertEquals(-2.7 - 1 - 0.75, picked.getMinY(), 1e-6);
+    assertTrue(bar(figure, "tomato, picked").getMaxY() < -5.4);
     assertEquals(96, figure.minWidthMm(), 1e-9);
   }
 

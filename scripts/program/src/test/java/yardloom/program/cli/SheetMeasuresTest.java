@@ -555,6 +555,35 @@ class SheetMeasuresTest {
     assertEquals(List.of(), lower);
   }
 
+  /** A bar without the name of its row says nothing. */
+  @ParameterizedTest
+  @MethodSource("yardloom.program.cli.Samples#plans")
+  void everyMonthChart_namesEachOfItsRows(String demo) {
+    Set<String> nameless = new TreeSet<>();
+    for (ComposedSheet sheet : set(demo)) {
+      for (String chart :
+          List.of(
+              "figure-in-bloom-and-picked-once-grown",
+              "figure-in-bloom-and-picked-once-grown-continued",
+              "figure-the-year-of-care")) {
+        for (Ink.Group figure : groups(sheet, chart)) {
+          Set<String> bars = new TreeSet<>();
+          groups(figure, "drawing").forEach(g -> titles(g, bars));
+          Set<String> names = new TreeSet<>(String.CASE_INSENSITIVE_ORDER);
+          contents(figure, names);
+          bars.stream()
+              .map(bar -> bar.replaceAll(", (picked|in bloom)$", ""))
+              .filter(
+                  bar ->
+                      !bar.isEmpty() && !bar.matches("Figure|grid of months|Weed.*|Walk mulch.*"))
+              .filter(bar -> !names.contains(bar))
+              .forEach(bar -> nameless.add(sheet.id() + ": " + bar));
+        }
+      }
+    }
+    assertEquals(Set.of(), nameless);
+  }
+
   /** The nursery's keys stand once for each bed and tree, in one text with its name. */
   @ParameterizedTest
   @MethodSource("yardloom.program.cli.Samples#plans")

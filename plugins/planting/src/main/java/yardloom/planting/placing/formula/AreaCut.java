@@ -10,6 +10,9 @@ import yardloom.kernel.unit.Length;
 /**
  * Cuts a shape across a bearing into pieces of given shares of its area. Each cut is found by
  * halving, to a thousandth of a millimetre.
+ *
+ * <p>References: [1] Burden and Faires, Numerical Analysis, section 2.1, the bisection method (from
+ * memory).
  */
 public final class AreaCut {
   private static final double FINE_M = 1e-6;
