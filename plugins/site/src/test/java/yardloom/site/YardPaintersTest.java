@@ -118,7 +118,7 @@ class YardPaintersTest {
 
   @Test
   void cautions_utilities_areAlwaysNamed() {
-    assertTrue(SiteCautions.of(YARD).stream().anyMatch(c -> c.text().contains("buried utilities")));
+    assertTrue(SiteCautions.of(YARD).stream().anyMatch(c -> c.text().contains("buried lines")));
   }
 
   /** By hand: what a person sees when walking in, and its names; nothing that only paper knows. */
@@ -141,6 +141,7 @@ class YardPaintersTest {
             "Fences",
             "Trees",
             "Swales",
+            "Banks of swales",
             "Keep-outs"),
         Set.copyOf(yard));
   }
@@ -154,8 +155,8 @@ class YardPaintersTest {
     "STAKE, Dimensions+Points to set out from",
     "HEAD, Water points",
     "DRIP, Water points",
-    "LAYOUT, 'Contours+Dimensions+Notes and dimensions of the plan+Points to set out from+Setback lines+Sight, easement and"
-        + " clearance+Utilities+Water points'",
+    "LAYOUT, 'Contours+Dimensions+Notes and dimensions of the plan+Points to set out from+Setback"
+        + " lines+Sight, easement and clearance+Utilities+Water points'",
     "GRADING, Contours+Levels+Section line+Utilities",
     "COVER, Picture: beds and buildings+Picture: ground+Picture: trees",
     "CREW, Notes and dimensions of the plan+Points to set out from+Water points",
