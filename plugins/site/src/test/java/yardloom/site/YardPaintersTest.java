@@ -118,7 +118,7 @@ class YardPaintersTest {
 
   @Test
   void cautions_utilities_areAlwaysNamed() {
-    assertTrue(SiteCautions.of(YARD).stream().anyMatch(c -> c.text().contains("buried utilities")));
+    assertTrue(SiteCautions.of(YARD).stream().anyMatch(c -> c.text().contains("buried lines")));
   }
 
   /** By hand: what a person sees when walking in, and its names; nothing that only paper knows. */

@@ -147,13 +147,13 @@ class HtmlReportTest {
             "Area, sq ft",
             "bed is 6 ft wide",
             "Make it narrower.",
-            "buried utilities",
+            "buried lines",
             "Book of beds, Press, 2001, Table 4",
             "A note.")) {
       assertTrue(text.contains(wanted), wanted);
     }
     assertEquals(SHEETS.size(), page.select("#sheets figure.sheet svg").size());
-    assertTrue(page.select("#cautions > p").text().contains("buried utilities"), "seen unopened");
+    assertTrue(page.select("#cautions > p").text().contains("buried lines"), "seen unopened");
     assertEquals(0, page.select("[onclick]").size(), "what a plan says is never markup");
   }
 
