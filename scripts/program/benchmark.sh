@@ -56,13 +56,14 @@ cold() {
 }
 
 # A row: what, "processor clock", by what it is divided, and how many seconds that took. What has no
-# clock has 0 there.
+# clock, or was measured by the clock alone, has 0 there.
 row() {
   [ -n "$2" ] && [ -n "$4" ] || { echo "| $1 | not measured | | | |"; return; }
   awk -v w="$1" -v both="$2" -v by="$3" -v base="$4" 'BEGIN {
     split(both, s, " "); split(base, b, " ")
     clock = s[2] > 0 ? sprintf("%.1f | %.1f ×", s[2], s[2] / b[2]) : "|"
-    printf "| %s | %.1f | %.1f × %s | %s |\n", w, s[1], s[1] / b[1], by, clock }'
+    used = s[1] > 0 ? sprintf("%.1f | %.1f × %s", s[1], s[1] / b[1], by) : "| "
+    printf "| %s | %s | %s |\n", w, used, clock }'
 }
 
 # Beds in rows of twenty on a lot that holds them, and paths between the columns.
@@ -190,7 +191,8 @@ redraw_part() {
     echo "redraw needs the test classes: mvn -o -q -pl scripts/program -am test-compile" >&2
     return
   fi
-  said=$(timeout "$part_seconds" "$java" -Xmx512m -XX:TieredStopAtLevel=1 -XX:+UseSerialGC \
+  # With the options that `watch` is started with.
+  said=$(timeout "$part_seconds" "$java" -Xmx512m -XX:+UseSerialGC \
     -cp "$classes:$(find "$here/target/yardloom/lib" -name '*.jar' | LC_ALL=C sort | tr '\n' ':')" \
     yardloom.program.cli.RedrawBenchmark "$demo" 20 readers "$in_view") || { echo "redraw did not end" >&2; return; }
   echo "$said" > "$here/target/redraws.txt"
@@ -198,6 +200,10 @@ redraw_part() {
     "$(echo "$said" | sed -n 's/^median until .* \([0-9]*\) ms$/\1/p' | awk '{ printf "%.3f 0", $1 / 1000 }')" "hello" "$hi"
   row "the rest of it: study, all sheets, their SVG (median of the later ten)" \
     "$(echo "$said" | sed -n 's/^median \([0-9]*\) ms.*/\1/p' | awk '{ print $1 / 1000, 0 }')" "hello" "$hi"
+  row "the same in the watched page by the clock, from the save: the sheet in view" \
+    "$(echo "$said" | sed -n 's/^page by the clock.* in view \([0-9]*\) ms.*/\1/p' | awk '{ print 0, $1 / 1000 }')" "hello" "$hi"
+  row "the same in the watched page by the clock, from the save: all" \
+    "$(echo "$said" | sed -n 's/^page by the clock.* all \([0-9]*\) ms$/\1/p' | awk '{ print 0, $1 / 1000 }')" "hello" "$hi"
   echo "$said" | tail -n 1 >&2
 }
 

@@ -39,8 +39,17 @@ public final class FontWidths implements TextMetrics {
     listed.forEach((codePoint, advance) -> advances[codePoint] = advance);
   }
 
+  /** Read when first asked for. */
+  private static final class Shipped {
+    private static final FontWidths WIDTHS = read();
+  }
+
   /** The widths of the shipped font. */
   public static FontWidths shipped() {
+    return Shipped.WIDTHS;
+  }
+
+  private static FontWidths read() {
     SortedMap<Integer, Advance> advances = new TreeMap<>();
     try (InputStream in = FontWidths.class.getResourceAsStream(TABLE);
         BufferedReader lines =

@@ -29,6 +29,17 @@ public record ProcessCache(CompileCache scripts, KeptDrawings drawings) {
   private static final int MOST_DRAWINGS = 40;
   private static final long MOST_DRAWN_BYTES = 128 << 20;
 
+  /** Found once, since the program's jars are read for it. */
+  private static ProcessCache present;
+
+  /** The cache of this process. */
+  public static synchronized ProcessCache ofThisProcess() {
+    if (present == null) {
+      present = of(System.getenv());
+    }
+    return present;
+  }
+
   /** The cache for these surroundings; off where the program does not run from its own jars. */
   public static ProcessCache of(Map<String, String> environment) {
     if ("off".equalsIgnoreCase(environment.getOrDefault(SWITCH, ""))) {

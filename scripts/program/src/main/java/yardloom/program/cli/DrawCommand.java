@@ -196,6 +196,7 @@ final class DrawCommand implements Callable<Integer> {
   /** What a sheet lacks stands on no line of the plan; then the plan's file is the place. */
   private Work worked(Toolkit toolkit, Path plan) {
     try {
+      toolkit.loadAhead();
       ReadPlan read = toolkit.readFrom(base.resolve(plan), arguments.settings());
       SheetSet.requireRoom(read.plan(), Papers.of(sheet, read.plan()));
       return new Work(plan, Optional.empty(), read.sources(), toolkit.study(read.plan()));

@@ -3,6 +3,7 @@ package yardloom.program.cli;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.function.Supplier;
 import picocli.CommandLine;
@@ -27,6 +28,10 @@ import yardloom.program.cache.ProcessCache;
           + " only written again; with YARDLOOM_CACHE=off nothing is kept."
     })
 public final class Main implements Callable<Integer> {
+  /** Commands that read a plan. */
+  private static final Set<String> READERS =
+      Set.of("check", "compare", "convert", "draw", "explain", "suggest");
+
   private final Console console;
 
   @Mixin private HelpOption help;
@@ -41,9 +46,9 @@ public final class Main implements Callable<Integer> {
 
   @CommandLine.Spec private CommandLine.Model.CommandSpec spec;
 
-  private Main(Console console, Path base) {
+  private Main(Console console, Path base, Supplier<Toolkit> begun) {
     this.console = console;
-    this.plugins = new PluginOptions(console, base);
+    this.plugins = new PluginOptions(console, base, begun);
   }
 
   /** The plugins that the options ask for. */
@@ -58,20 +63,38 @@ public final class Main implements Callable<Integer> {
 
   /** Runs the command line and ends the process with its exit code. */
   public static void main(String[] args) {
-    int code = run(Console.ofProcess(), Path.of(""), args);
+    // The library of the command line loads Groovy's runtime, a tenth of a cold draw.
+    Supplier<Toolkit> begun =
+        args.length > 0 && READERS.contains(args[0]) ? Toolkit.begin()::get : Toolkit::load;
+    int code =
+        run(
+            Console.ofProcess(),
+            Path.of(""),
+            () -> ProcessCache.ofThisProcess().drawings(),
+            begun,
+            args);
     // A script thread that ran out of its limits may still be alive; it must not keep the process.
     Runtime.getRuntime().halt(code);
   }
 
   /** Runs the command line; relative paths are resolved against {@code base}. */
   static int run(Console console, Path base, String... args) {
-    return run(console, base, () -> ProcessCache.of(System.getenv()).drawings(), args);
+    return run(console, base, () -> ProcessCache.ofThisProcess().drawings(), args);
   }
 
   /** The same with another memory of what was drawn before. */
   static int run(Console console, Path base, Supplier<KeptDrawings> kept, String... args) {
+    return run(console, base, kept, Toolkit::load, args);
+  }
+
+  private static int run(
+      Console console,
+      Path base,
+      Supplier<KeptDrawings> kept,
+      Supplier<Toolkit> begun,
+      String... args) {
     CommandLine line =
-        new CommandLine(new Main(console, base))
+        new CommandLine(new Main(console, base, begun))
             .addSubcommand(new DrawCommand(console, base, kept))
             .addSubcommand(new CheckCommand(console, base))
             .addSubcommand(

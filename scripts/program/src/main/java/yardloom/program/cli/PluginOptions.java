@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeSet;
+import java.util.function.Supplier;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -25,8 +26,8 @@ final class PluginOptions {
       paramLabel = "DIR",
       scope = ScopeType.INHERIT,
       description =
-          "Also load the plugin jars of a folder, beside those of ~/.yardloom/plugins. A plugin is a"
-              + " program: load only what you trust.")
+          "Also load the plugin jars of a folder, beside those of ~/.yardloom/plugins. A plugin is"
+              + " a program: load only what you trust.")
   private List<Path> folders = List.of();
 
   @Option(
@@ -39,11 +40,17 @@ final class PluginOptions {
   @Spec(Spec.Target.MIXEE)
   private CommandSpec command;
 
+  private final Supplier<Toolkit> shipped;
+
   private Toolkit toolkit;
 
-  PluginOptions(Console console, Path base) {
+  /**
+   * @param shipped the program's own plugins, if no others are asked for
+   */
+  PluginOptions(Console console, Path base, Supplier<Toolkit> shipped) {
     this.console = console;
     this.base = base;
+    this.shipped = shipped;
   }
 
   /**
@@ -81,6 +88,9 @@ final class PluginOptions {
   }
 
   private Toolkit load() {
+    if (without.isEmpty() && own().isPresent()) {
+      return shipped.get();
+    }
     List<Path> all = standing();
     for (Path folder : folders) {
       if (!Files.isDirectory(base.resolve(folder))) {

@@ -24,11 +24,13 @@ import yardloom.kernel.spi.YardPlugin;
 import yardloom.kernel.study.Outcome;
 import yardloom.kernel.study.Study;
 import yardloom.language.form.Step;
+import yardloom.language.limit.Meanwhile;
 import yardloom.language.limit.RunLimits;
 import yardloom.language.run.PlanRunner;
 import yardloom.language.run.ReadPlan;
 import yardloom.program.cache.ProcessCache;
 import yardloom.program.hands.ManyHands;
+import yardloom.program.output.PlanWriter;
 import yardloom.program.plugin.PluginJars;
 
 /** The loaded plugins and what is built from them. */
@@ -45,6 +47,37 @@ final class Toolkit {
   /** The program's own plugins. */
   static Toolkit load() {
     return load(List.of(), Set.of());
+  }
+
+  /** The same, loaded while the command line is read, and ready to read a plan. */
+  static Meanwhile<Toolkit> begin() {
+    return Meanwhile.begin(
+        "loading plugins",
+        () -> {
+          ProcessCache.ofThisProcess();
+          Toolkit own = load();
+          own.runner();
+          return own;
+        });
+  }
+
+  /**
+   * Begins to load what most plans need after the script, while the script is read: one processor
+   * would be idle then. Nothing is worked out and nobody waits for it.
+   */
+  void loadAhead() {
+    Meanwhile.begin(
+        "loading what plans need",
+        () -> {
+          for (YardPlugin plugin : plugins.all()) {
+            plugin.checks();
+            plugin.tables();
+            plugin.painters();
+            plugin.sheets();
+          }
+          PlanWriter.loadAhead();
+          return null;
+        });
   }
 
   /**
@@ -133,7 +166,7 @@ final class Toolkit {
               plugins.lexicon(),
               RunLimits.standard(),
               ShippedWords.read(),
-              ProcessCache.of(System.getenv()).scripts());
+              ProcessCache.ofThisProcess().scripts());
     }
     return runner;
   }

@@ -31,6 +31,7 @@ import yardloom.program.export.WorkbookWriter;
 import yardloom.program.report.HtmlReport;
 import yardloom.program.sitefile.GeoJsonWriter;
 import yardloom.sheet.compose.ComposedSheet;
+import yardloom.sheet.font.FontWidths;
 import yardloom.sheet.paper.Paper;
 import yardloom.sheet.svg.SvgSheet;
 
@@ -92,6 +93,12 @@ public final class PlanWriter {
       sheets.forEach(sheet -> PngWriter.requireRoom(sheet.paper(), dots));
     }
     return new PlanWriter(outcome, kinds, sheets, dots, hands);
+  }
+
+  /** Loads what every writing needs, whatever the plan: the font's widths and the JSON writer. */
+  public static void loadAhead() {
+    FontWidths.shipped();
+    ResultsJson.loadAhead();
   }
 
   /** What is written, in one line: sheets where there are any, and tables. */

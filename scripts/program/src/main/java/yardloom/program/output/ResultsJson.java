@@ -3,6 +3,7 @@ package yardloom.program.output;
 import com.fasterxml.jackson.core.util.DefaultIndenter;
 import com.fasterxml.jackson.core.util.DefaultPrettyPrinter;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.ObjectWriter;
 import com.fasterxml.jackson.databind.SerializationFeature;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.JsonNodeFactory;
@@ -36,14 +37,21 @@ public final class ResultsJson {
 
   private static final JsonNodeFactory JSON = JsonNodeFactory.instance;
 
+  private static final ObjectWriter WRITER =
+      new ObjectMapper()
+          .configure(SerializationFeature.CLOSE_CLOSEABLE, false)
+          .writer(new DefaultPrettyPrinter().withObjectIndenter(new DefaultIndenter("  ", "\n")));
+
   private ResultsJson() {}
+
+  /** What is loaded with this class takes as long as writing does. */
+  static void loadAhead() {
+    WRITER.getFactory();
+  }
 
   public static void write(Outcome outcome, TableFormat format, OutputStream out)
       throws IOException {
-    ObjectMapper mapper = new ObjectMapper().configure(SerializationFeature.CLOSE_CLOSEABLE, false);
-    DefaultPrettyPrinter printer =
-        new DefaultPrettyPrinter().withObjectIndenter(new DefaultIndenter("  ", "\n"));
-    mapper.writer(printer).writeValue(out, tree(outcome, format));
+    WRITER.writeValue(out, tree(outcome, format));
   }
 
   /** The outcome as a tree. */

@@ -66,9 +66,10 @@ public final class RedrawBenchmark {
    * Prints the redraws and their median.
    *
    * @param args the plan, how many redraws, and with a third argument every reader's time in the
-   *     last one; a fourth argument is the id of the sheet in view, which is drawn first
+   *     last one; a fourth argument is the id of the sheet in view, which is drawn first, and then
+   *     the redraws are also watched, by the clock
    */
-  public static void main(String[] args) throws IOException {
+  public static void main(String[] args) throws IOException, InterruptedException {
     Path plan = Path.of(args[0]).toAbsolutePath();
     int times = Integer.parseInt(args[1]);
     RedrawBenchmark benchmark = new RedrawBenchmark(args.length > 3 ? args[3] : "");
@@ -76,16 +77,17 @@ public final class RedrawBenchmark {
     Path script = plan.resolveSibling("moved-" + plan.getFileName());
     List<Redraw> redraws = new ArrayList<>();
     for (int i = 0; i <= times; i++) {
-      String moved =
-          text.replace(
-              BED,
-              // Never where it was before, so that the script is compiled each time too.
-              "rect(3.5.ft + 7.ft * i + (i == 7 ? " + (10 + i) + " * 0.025.ft : 0.ft), 64");
-      Files.writeString(script, i == 0 ? text : moved);
+      Files.writeString(script, i == 0 ? text : moved(text, i));
       Redraw redraw = benchmark.redraw(script);
       System.out.println((i == 0 ? "first " : "redraw ") + words(redraw));
       if (i > 0) {
         redraws.add(redraw);
+      }
+    }
+    if (args.length > 3) {
+      Files.writeString(script, text);
+      try (WatchedRedraws watched = new WatchedRedraws(script, args[3])) {
+        watched.run(times, i -> moved(text, i));
       }
     }
     Files.delete(script);
@@ -105,6 +107,12 @@ public final class RedrawBenchmark {
           late.get(late.size() / 2).untilView());
     }
     System.out.println("median " + words(median(redraws)));
+  }
+
+  /** Never where it was before, so that the script is compiled each time too. */
+  private static String moved(String text, int i) {
+    return text.replace(
+        BED, "rect(3.5.ft + 7.ft * i + (i == 7 ? " + (10 + i) + " * 0.025.ft : 0.ft), 64");
   }
 
   private static String words(Redraw r) {
