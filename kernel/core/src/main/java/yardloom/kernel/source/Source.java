@@ -1,6 +1,7 @@
 package yardloom.kernel.source;
 
 import java.util.Objects;
+import yardloom.kernel.unit.Quantity;
 
 /**
  * The origin of a number, formula or rule, as it is printed beside results.
@@ -75,7 +76,9 @@ public record Source(String title, String publisher, int year, String locator, S
     if (source instanceof CharSequence text) {
       return plan(text.toString());
     }
-    throw new IllegalArgumentException("a source is a text or a `publication`; got " + source);
+    boolean plain = source instanceof Number || source instanceof Quantity<?>;
+    throw new IllegalArgumentException(
+        "a source is a text or a `publication`; got " + (plain ? source : "something else"));
   }
 
   /** One line for tables, notes and appendices. */
