@@ -1,7 +1,6 @@
 package yardloom.kernel.source;
 
 import java.util.Objects;
-import yardloom.kernel.unit.Quantity;
 
 /**
  * The origin of a number, formula or rule, as it is printed beside results.
@@ -76,7 +75,7 @@ public record Source(String title, String publisher, int year, String locator, S
     if (source instanceof CharSequence text) {
       return plan(text.toString());
     }
-    boolean plain = source instanceof Number || source instanceof Quantity<?>;
+    boolean plain = source instanceof Number;
     throw new IllegalArgumentException(
         "a source is a text or a `publication`; got " + (plain ? source : "something else"));
   }
