@@ -75,7 +75,9 @@ public record Source(String title, String publisher, int year, String locator, S
     if (source instanceof CharSequence text) {
       return plan(text.toString());
     }
-    throw new IllegalArgumentException("a source is a text or a `publication`; got " + source);
+    boolean plain = source instanceof Number;
+    throw new IllegalArgumentException(
+        "a source is a text or a `publication`; got " + (plain ? source : "something else"));
   }
 
   /** One line for tables, notes and appendices. */
