@@ -222,9 +222,7 @@ public final class PlantingPlugin implements YardPlugin {
     }
     return List.of(
         new Caution(
-                "Parts harm people or animals, see the report: "
-                    + String.join(", ", harmful)
-                    + ".",
+                "Parts harm people or animals, see the report: " + String.join(", ", harmful) + ".",
                 Source.commonPractice("cautions of the plant catalogue"))
             .on(SheetPage.PLANTING));
   }

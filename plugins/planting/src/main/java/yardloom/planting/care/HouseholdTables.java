@@ -84,7 +84,7 @@ public final class HouseholdTables implements TableMaker {
             .toList();
     return bays.isEmpty()
         ? "No bay is drawn on the plan: keep a place of 4 by 4 ft (1.2 by 1.2 m) for one, by a"
-              + " path, off walls and windows."
+            + " path, off walls and windows."
         : "On the plan: " + NameRuns.text(bays) + ".";
   }
 

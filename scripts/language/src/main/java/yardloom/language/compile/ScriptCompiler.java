@@ -10,7 +10,6 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -33,7 +32,6 @@ import org.codehaus.groovy.control.MultipleCompilationErrorsException;
 import org.codehaus.groovy.control.ParserPlugin;
 import org.codehaus.groovy.control.ParserPluginFactory;
 import org.codehaus.groovy.control.Phases;
-import org.codehaus.groovy.control.ResolveVisitor;
 import org.codehaus.groovy.control.SourceUnit;
 import org.codehaus.groovy.control.messages.ExceptionMessage;
 import org.codehaus.groovy.syntax.ParserException;
@@ -48,7 +46,6 @@ import yardloom.kernel.vocab.Lexicon;
 import yardloom.language.bytes.Allowed;
 import yardloom.language.bytes.ClassGate;
 import yardloom.language.bytes.ListedLoader;
-import yardloom.language.limit.Meanwhile;
 import yardloom.language.text.RawScript;
 import yardloom.language.text.Report;
 import yardloom.language.text.SourceText;
@@ -152,7 +149,6 @@ public final class ScriptCompiler {
     if (!TextGate.passes(text, report)) {
       return failed(className, List.of(), report);
     }
-    LoadedAhead.begin();
     ModuleNode raw = RawScript.parse(text, source, report);
     if (raw == null) {
       return failed(className, List.of(), report);
@@ -216,21 +212,6 @@ public final class ScriptCompiler {
               .collect(Collectors.joining());
     }
     return vocabulary;
-  }
-
-  /** Groovy looks for the classes it imports everywhere; another thread does while it parses. */
-  private static final class LoadedAhead {
-    private static final Meanwhile<Class<?>> IMPORTS =
-        Meanwhile.begin(
-            "loading Groovy's imports",
-            () ->
-                Class.forName(
-                    ResolveVisitor.class.getName(), true, ScriptCompiler.class.getClassLoader()));
-
-    /** Whoever needs the class waits for it, as for every class that is being loaded. */
-    static void begin() {
-      Objects.requireNonNull(IMPORTS);
-    }
   }
 
   private static Compiled failed(String className, List<String> parameters, Report report) {
