@@ -102,6 +102,10 @@ public final class PlantSchedule implements TableMaker {
       Line line = line(byKey, keys.get(p.plant().name()), p.plant(), form, units);
       line.inBed(p.at().size(), p.choice().stands(), Variety.of(p.bed(), p.plant().name()));
       line.spacings.add(p.spacing());
+      if (p.at().isEmpty()) {
+        // Else a nursery reads a count of 0 as a slip, and the planter looks for the plants.
+        line.notes.add("no room in " + p.bed().id().name() + ": none to get for it");
+      }
       Thinning.of(p).ifPresent(t -> line.notes.add(thinned(p, t)));
       p.follows()
           .ifPresent(

@@ -53,6 +53,19 @@ class StockByHandTest {
     assertEquals(notes, drawn.printed("plant-schedule", key, "notes"));
   }
 
+  /** Plants at 30 in keep 15 in from every edge: a bed of 20 by 20 in holds none. */
+  @Test
+  void kindWithoutRoom_isSaidNotToBeBought() {
+    Drawn drawn =
+        Drawn.of(
+            YARD.formatted("us", "2027-04-01")
+                + "bed('strip', rect(20.ft, 4.ft, 20.inch, 20.inch), use: 'perennial') {"
+                + " plant 'rhubarb', spacing: 30.inch }\n");
+    assertEquals("0", drawn.printed("plant-schedule", "RH", "count"));
+    assertEquals(
+        "no room in strip: none to get for it", drawn.printed("plant-schedule", "RH", "notes"));
+  }
+
   /**
    * Currants: 3 × 8 minutes of the table are 24, 0.4 h. Lettuce: 80 × 0.9 minutes are 72, 1.2 h. A
    * box takes two people an hour, 2 h; a bare tree 25 minutes, 0.417 h; the whips 11 minutes.
@@ -119,7 +132,8 @@ class StockByHandTest {
   @ParameterizedTest(name = "{0} → {1}")
   @CsvSource({
     "pot 2 gal, pot 2 gla, pot 2 gal",
-    "pot 2 gal, box 24 in, red currant is not sold as 'box 24 in'; it comes as tray of 50, plug, pot 1 gal",
+    "pot 2 gal, box 24 in, red currant is not sold as 'box 24 in'; it comes as tray of 50, plug,"
+        + " pot 1 gal",
     "like: 'plug', like: 'plgu', no shipped form is called 'plgu'. Did you mean `plug`?",
     "holds: 50, holds: 1.5, holds is a whole number from 1 to 1000",
     "form;like;minutes, form;like;minuts, there is no column `minuts`. Did you mean `minutes`?",
