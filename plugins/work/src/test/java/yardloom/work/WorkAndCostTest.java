@@ -387,7 +387,7 @@ class WorkAndCostTest {
   /** Nobody keeps a drive free that is not there. */
   @Test
   void clientPage_asksForTheSpotOfTheHeaps() {
-    assertTrue(client(UnitSystem.US, Optional.empty()).contains("Keep \"drive\" free for"));
+    assertTrue(client(UnitSystem.US, Optional.empty()).contains("Keep drive free for"));
     PlanKit kit = new PlanKit(UnitSystem.US);
     kit.bed("a", BedUse.PERENNIAL, PlanKit.box(0, 0, 30, 10));
     Plan plan = kit.plan();

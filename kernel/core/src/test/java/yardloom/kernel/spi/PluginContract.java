@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.lang.reflect.Method;
+import java.lang.reflect.Parameter;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -32,6 +33,7 @@ import yardloom.kernel.table.TableFormat;
 import yardloom.kernel.unit.Quantity;
 import yardloom.kernel.unit.UnitSystem;
 import yardloom.kernel.vocab.Lexicon;
+import yardloom.kernel.vocab.Opt;
 import yardloom.kernel.vocab.Scope;
 import yardloom.kernel.vocab.Word;
 
@@ -42,8 +44,6 @@ public abstract class PluginContract {
   private static final Set<Class<?>> SCRIPT_TYPES =
       Set.of(
           void.class,
-          // The word itself says what it takes, such as a text or a publication.
-          Object.class,
           String.class,
           Boolean.class,
           Number.class,
@@ -87,12 +87,22 @@ public abstract class PluginContract {
     for (Word word : Lexicon.of(plugin().vocabularies()).all()) {
       Method method = word.method();
       assertTrue(isScriptType(method.getReturnType()), word.name() + " returns a foreign type");
-      for (Class<?> type : method.getParameterTypes()) {
+      for (Parameter parameter : method.getParameters()) {
+        Class<?> type = parameter.getType();
         assertTrue(
-            isScriptType(type) || type == Consumer.class || Scope.class.isAssignableFrom(type),
+            isScriptType(type)
+                || type == Consumer.class
+                || Scope.class.isAssignableFrom(type)
+                || isTextOrPublication(parameter),
             word.name() + " takes " + type.getName());
       }
     }
+  }
+
+  /** {@link Source#given} refuses whatever else stands there. */
+  private static boolean isTextOrPublication(Parameter parameter) {
+    Opt opt = parameter.getAnnotation(Opt.class);
+    return parameter.getType() == Object.class && opt != null && opt.name().equals("source");
   }
 
   private static boolean isScriptType(Class<?> type) {

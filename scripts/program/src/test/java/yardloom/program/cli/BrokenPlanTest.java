@@ -66,7 +66,8 @@ class BrokenPlanTest {
   void selfCrossingLot_saysWhere() throws IOException {
     Run run =
         check(
-            "lot([point(0.ft, 0.ft), point(40.ft, 60.ft), point(40.ft, 0.ft), point(0.ft, 60.ft)])\n");
+            "lot([point(0.ft, 0.ft), point(40.ft, 60.ft), point(40.ft, 0.ft), point(0.ft,"
+                + " 60.ft)])\n");
     assertProblem(
         run, ExitCode.PLAN, "plan.groovy:1:1: ", "crosses", "(20.00 ft, 30.00 ft)", "[BAD_SHAPE]");
   }
@@ -89,7 +90,7 @@ class BrokenPlanTest {
         "plan.groovy:1:89: the lot has no side 'sout'",
         "plan.groovy:2:57: the catalogue has no plant 'tomatoe'",
         "plan.groovy:4:3: a drip outlet gives between",
-        "got 500.00 gph (1892.71 L/h)",
+        "got 500.00 gph (1892.7 L/h)",
         "3 problems; nothing was written");
   }
 
@@ -109,8 +110,8 @@ class BrokenPlanTest {
     Run run =
         check(
             LOT
-                + "for (i in 1..500) bed(\"b${i}\", rect(i * 1.ft, 1.ft, 1.ft, 1.ft), use: 'annual') {"
-                + " plant 'x' }\n");
+                + "for (i in 1..500) bed(\"b${i}\", rect(i * 1.ft, 1.ft, 1.ft, 1.ft), use:"
+                + " 'annual') { plant 'x' }\n");
     assertProblem(run, ExitCode.PLAN, "20 problems; nothing was written");
   }
 

@@ -47,7 +47,7 @@ class RegionalPlanTest {
     // The intake is the low end of the series' conductivity.
     assertTrue(soil.contains(",0.60,"), soil);
     String rules = files.get("tables/materials-local-rules.csv");
-    assertTrue(rules.contains("at least 3 days"), rules);
+    assertTrue(rules.contains("3 to 10 working days before"), rules);
     assertTrue(rules.contains("the house is on the sewer"), rules);
     assertFalse(rules.contains("77 Ill. Adm. Code 905"), "the plan's own rule goes first");
     assertTrue(files.get("tables/materials-region.csv").contains("Tallgrass Flats"));
@@ -78,7 +78,8 @@ class RegionalPlanTest {
         Pattern.compile(
                 "localSoil '"
                     + soil
-                    + "', sand: ([\\d.]+), clay: ([\\d.]+), organic: [\\d.]+, intake: ([\\d.]+)\\.inch,")
+                    + "', sand: ([\\d.]+), clay: ([\\d.]+), organic: [\\d.]+, intake:"
+                    + " ([\\d.]+)\\.inch,")
             .matcher(Files.readString(SAMPLES.resolve(REGION)));
     assertTrue(said.find(), soil);
     double sand = Double.parseDouble(said.group(1));

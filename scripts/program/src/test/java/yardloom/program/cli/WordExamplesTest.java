@@ -70,7 +70,9 @@ class WordExamplesTest {
                         yardloom.kernel.unit.Quantity.class,
                         List.class)
                     .contains(p.type());
-        if (!listed) {
+        // A text or a publication: Source.given refuses whatever else stands there.
+        boolean source = p.type() == Object.class && p.name().equals("source");
+        if (!listed && !source) {
           open.add(word.name() + "." + p.name() + " takes " + p.type().getName());
         }
       }

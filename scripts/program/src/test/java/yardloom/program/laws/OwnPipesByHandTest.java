@@ -27,8 +27,9 @@ class OwnPipesByHandTest {
       bed('b', rect(24.ft, 20.ft, 40.ft, 4.ft), use: 'annual') { plant 'lettuce' ; drip emitter: 0.6.gph, spacing: 12.inch, compensating: true, rated: 25.psi, exponent: 0.01 }
       """;
   private static final String ONLY =
-      "pipeSizes('size,bore_in,roll_ft,tube\\nhalf,0.622,45,black pipe\\n1 in,1.049,300,black pipe',"
-          + " only: true)\n";
+      "pipeSizes('size,bore_in,roll_ft,tube\\n"
+          + "half,0.622,45,black pipe\\n"
+          + "1 in,1.049,300,black pipe', only: true)\n";
   private static final String PARTS =
       """
       headPart('disc filter', like: 'filter', loss: 1.2.psi, at: 4.gpm)
@@ -129,8 +130,8 @@ class OwnPipesByHandTest {
                 f ->
                     f.text()
                         .equals(
-                            "the part \"tall valve\" belongs in the place of the double check, which"
-                                + " this head assembly has not")));
+                            "the part \"tall valve\" belongs in the place of the double check,"
+                                + " which this head assembly has not")));
   }
 
   @ParameterizedTest
@@ -139,8 +140,11 @@ class OwnPipesByHandTest {
       value = {
         "pipeSize('a', bore: 0.9.m) | the bore of pipe is 0.08 in (2.0 mm) to 4.33 in (110.0 mm)",
         "pipeSize('a', bore: 1.mm) | got 0.04 in (1.0 mm); check the unit",
-        "pipeSize('a', bore: 1.inch, roll: 900.m) | a roll of pipe is 3 ft (1.0 m) to 1640 ft (500.0 m)",
-        "pipeSizes('size,bore_in\\na,0.5\\nb,0.501') | pipe sizes:3:1: the pipe size 'b', or one so wide,",
+        "pipeSize('a', bore: 1.inch, roll: 900.m) | a roll of pipe is 3.3 ft (1.00 m) to 1640.4 ft"
+            + " (500.00 m)",
+        "pipeSizes('size,bore_in\\n"
+            + "a,0.5\\n"
+            + "b,0.501') | pipe sizes:3:1: the pipe size 'b', or one so wide,",
         "pipeSizes('size,bore_in,bore_mm\\na,0.5,12') | has `bore` in two units",
         "pipeSizes('size,bore\\na,0.5') | there is no column `bore`",
         "pipeSizes('size\\na') | needs its bore, in a column `bore_in` or `bore_mm`",
@@ -149,8 +153,11 @@ class OwnPipesByHandTest {
         "headPart('a', like: 'fliter') | Did you mean `filter`?",
         "headPart('a', like: 'filter', loss: 1.psi) | `loss:` and `at:` go together",
         "headPart('a', after: 'filter', loss: 1.psi, at: 2.gpm) | and its `purpose:`",
-        "headPart('a', like: 'filter', loss: 41.psi, at: 2.gpm) | a part takes 0 to 40 psi (276 kPa)",
-        "headParts('part,like\\na,filter\\nb,filter') | head parts:3:1: a part 'b', or in its place, is already",
+        "headPart('a', like: 'filter', loss: 41.psi, at: 2.gpm) | a part takes 0 to 40 psi (276"
+            + " kPa)",
+        "headParts('part,like\\n"
+            + "a,filter\\n"
+            + "b,filter') | head parts:3:1: a part 'b', or in its place, is already",
       })
   void whatCannotBe_isRefused(String words, String said) {
     PlanException e = assertThrows(PlanException.class, () -> Drawn.of(YARD + words + "\n"));
