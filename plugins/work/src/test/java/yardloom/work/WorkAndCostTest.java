@@ -387,7 +387,8 @@ class WorkAndCostTest {
   /** Nobody keeps a drive free that is not there. */
   @Test
   void clientPage_asksForTheSpotOfTheHeaps() {
-    assertTrue(client(UnitSystem.US, Optional.empty()).contains("Keep drive free for"));
+    assertTrue(
+        client(UnitSystem.US, Optional.empty()).contains("Keep free for deliveries: drive."));
     PlanKit kit = new PlanKit(UnitSystem.US);
     kit.bed("a", BedUse.PERENNIAL, PlanKit.box(0, 0, 30, 10));
     Plan plan = kit.plan();
@@ -397,7 +398,7 @@ class WorkAndCostTest {
             .flatMap(s -> s.panels().stream())
             .flatMap(WorkAndCostTest::texts)
             .collect(Collectors.joining("\n"));
-    assertTrue(page.contains("Keep the way in free for deliveries."), page);
+    assertTrue(page.contains("Keep free for deliveries: the way in."), page);
   }
 
   @Test
