@@ -135,10 +135,11 @@ public final class LotRunoffTable implements TableMaker {
 
   private static List<Cover> covers(Plan plan) {
     Shape lot = plan.lot().orElseThrow().shape();
-    Shape built =
-        lot.and(
-            Shape.union(
-                plan.all(Element.Building.class).stream().map(Element.Building::shape).toList()));
+    // Rain that falls on eaves is shed like that on the house under them.
+    List<Shape> roofed = new ArrayList<>();
+    plan.all(Element.Building.class).forEach(b -> roofed.add(b.shape()));
+    plan.all(Element.Roof.class).forEach(r -> roofed.add(r.shape()));
+    Shape built = lot.and(Shape.union(roofed));
     Shape paved =
         lot.and(
                 Shape.union(
@@ -147,12 +148,13 @@ public final class LotRunoffTable implements TableMaker {
     List<Shape> soft = new ArrayList<>();
     plan.all(Element.Bed.class).forEach(b -> soft.add(b.shape()));
     plan.all(Element.Path.class).forEach(p -> soft.add(p.shape()));
+    plan.all(Element.MulchedGround.class).forEach(g -> soft.add(g.shape()));
     Shape mulched = lot.and(Shape.union(soft)).minus(built).minus(paved);
     Area lawn = lot.area().minus(built.area()).minus(paved.area());
     return List.of(
         new Cover("roofs", "roof", built.area(), built.area()),
         new Cover("paving", "paving", paved.area(), paved.area()),
-        new Cover("beds and paths under mulch", MULCH, Area.ZERO, mulched.area()),
+        new Cover("beds, paths and ground under mulch", MULCH, Area.ZERO, mulched.area()),
         new Cover("lawn", LAWN, lawn, lawn.minus(mulched.area())));
   }
 }
